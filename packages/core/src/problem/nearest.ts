@@ -1,0 +1,25 @@
+import { distance } from 'fastest-levenshtein';
+
+/**
+ * The word of `known` closest in spelling to `word`, or undefined when none is close enough to be what was meant
+ * (more than a third of its letters differ). Case is ignored.
+ */
+export function nearest(word: string, known: Iterable<string>): string | undefined {
+  let best: string | undefined;
+  let bestDistance = Number.POSITIVE_INFINITY;
+  for (const candidate of known) {
+    const d = distance(word.toLowerCase(), candidate.toLowerCase());
+    if (d < bestDistance) {
+      best = candidate;
+      bestDistance = d;
+    }
+  }
+  const limit = Math.max(1, Math.ceil(word.length / 3));
+  return bestDistance <= limit ? best : undefined;
+}
+
+/** A hint naming the nearest known word, ready to spread into a problem. */
+export function nearestHint(word: string, known: Iterable<string>): { hint?: string } {
+  const found = nearest(word, known);
+  return found === undefined ? {} : { hint: `did you mean \`${found}\`?` };
+}

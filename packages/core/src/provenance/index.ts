@@ -1,0 +1,29 @@
+/** A key of the bibliography in reference-data/bibliography.json. */
+export type SourceKey = string;
+
+/** How a value came to be known. */
+export type Basis = 'published' | 'measured' | 'derived' | 'assumed';
+
+/** How the source of a value was reached: read in the publication itself, recalled without re-reading, or computed. */
+export type Access = 'read' | 'recalled' | 'computed' | 'invented';
+
+/** Something the reader of a result must know: an assumption made, or a validity limit that was crossed. */
+export interface Note {
+  readonly level: 'assumption' | 'warning';
+  readonly text: string;
+  readonly source?: SourceKey;
+}
+
+/** Notes without repetition, in order of first appearance. */
+export function uniqueNotes(notes: Iterable<Note>): Note[] {
+  const seen = new Map<string, Note>();
+  for (const note of notes) if (!seen.has(note.text)) seen.set(note.text, note);
+  return [...seen.values()];
+}
+
+/** Source keys without repetition, in order of first appearance. */
+export function uniqueSources(...lists: Iterable<SourceKey>[]): SourceKey[] {
+  const all = new Set<SourceKey>();
+  for (const list of lists) for (const key of list) all.add(key);
+  return [...all];
+}
