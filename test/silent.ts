@@ -9,6 +9,7 @@ beforeEach(() => {
 
 afterEach(() => {
   for (const method of methods) {
+    // biome-ignore lint/suspicious/noConsole: this is what is watched
     const spy = vi.mocked(console[method]);
     expect(spy.mock.calls, `console.${method} was called`).toEqual([]);
     spy.mockRestore();

@@ -16,7 +16,9 @@ const ansi =
 /** Control characters could move a terminal's cursor; they are shown as pictures instead. */
 const visible = (text: string): string =>
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not reach a terminal
-  text.replace(/[\u0000-\u0008\u000a-\u001f\u007f-\u009f]/g, (c) => (c.charCodeAt(0) < 0x20 ? String.fromCharCode(0x2400 + c.charCodeAt(0)) : '�'));
+  text.replace(/[\u0000-\u0008\u000a-\u001f\u007f-\u009f]/g, (c) =>
+    c.charCodeAt(0) < 0x20 ? String.fromCharCode(0x2400 + c.charCodeAt(0)) : '�',
+  );
 
 const widestExcerpt = 120;
 

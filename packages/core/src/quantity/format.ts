@@ -8,7 +8,19 @@ export interface DisplayOptions {
   readonly digits?: number;
 }
 
-const superscripts: Record<string, string> = { '-': '⁻', '0': '⁰', '1': '¹', '2': '²', '3': '³', '4': '⁴', '5': '⁵', '6': '⁶', '7': '⁷', '8': '⁸', '9': '⁹' };
+const superscripts: Record<string, string> = {
+  '-': '⁻',
+  '0': '⁰',
+  '1': '¹',
+  '2': '²',
+  '3': '³',
+  '4': '⁴',
+  '5': '⁵',
+  '6': '⁶',
+  '7': '⁷',
+  '8': '⁸',
+  '9': '⁹',
+};
 const raised = (digits: string): string => [...digits].map((c) => superscripts[c] ?? c).join('');
 
 /** A unit as it is printed: "g/m^2" becomes "g/m²", "in*lbf" becomes "in·lbf", "degC" becomes "°C". */
@@ -22,7 +34,8 @@ export function prettyUnit(unit: string): string {
     .replace(/\bum\b/g, 'µm');
 }
 
-const displayUnitOf = (kind: KindName, units: UnitSystem): string => (units === 'us' ? kinds[kind].us : kinds[kind].metric);
+const displayUnitOf = (kind: KindName, units: UnitSystem): string =>
+  units === 'us' ? kinds[kind].us : kinds[kind].metric;
 
 /** The unit in which a kind of quantity is shown, as printed; empty for pure numbers. */
 export function displayUnit(kind: KindName, units: UnitSystem = 'metric'): string {

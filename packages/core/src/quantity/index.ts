@@ -1,4 +1,11 @@
-export { displayNumber, type DisplayOptions, displayUnit, formatNumber, formatQuantity, inDisplayUnit } from './format.js';
+export {
+  type DisplayOptions,
+  displayNumber,
+  displayUnit,
+  formatNumber,
+  formatQuantity,
+  inDisplayUnit,
+} from './format.js';
 export { type Kind, type KindName, kinds, type UnitSystem } from './kind.js';
 export { acceptedUnits, dimensionInWords, dimensionOf, type ParsedQuantity, parseQuantity, toSI } from './parse.js';
 export { parseUnit } from './unit.js';

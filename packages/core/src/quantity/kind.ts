@@ -45,6 +45,7 @@ export const kinds = {
   toughness: kind('a toughness', 'J/m^2', 'J/m^2', 'in*lbf/in^2', 'kJ/m^2', 'N/mm'),
   temperature: kind('a temperature', 'K', 'degC', 'degF', 'K'),
   temperatureChange: kind('a temperature difference', 'K', 'K', 'degF', 'degC'),
+  temperatureGradient: kind('a temperature gradient', 'K/m', 'K/mm', 'degF/in', 'K/m'),
   expansion: kind('a thermal expansion coefficient', '1/K', '1e-6/K', '1e-6/degF', '1/K', 'um/m/K'),
   strain: kind('a strain', '', '1e-6', '1e-6', '%'),
   curvature: kind('a curvature', '1/m', '1/m', '1/in', '1/mm'),

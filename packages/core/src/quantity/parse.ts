@@ -38,7 +38,14 @@ export function dimensionOf(kind: KindName): string {
   return dimension;
 }
 
-const baseNames: Record<string, string> = { M: 'mass', L: 'length', T: 'time', I: 'current', K: 'temperature', A: 'angle' };
+const baseNames: Record<string, string> = {
+  M: 'mass',
+  L: 'length',
+  T: 'time',
+  I: 'current',
+  K: 'temperature',
+  A: 'angle',
+};
 const superscript = (power: string): string =>
   power === '1' ? '' : [...power].map((c) => (c === '-' ? '⁻' : ('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)] ?? c))).join('');
 
@@ -52,14 +59,17 @@ export function dimensionInWords(dimension: string): string {
 }
 
 function whatItIs(unit: UnitValue): string {
-  const same = (Object.keys(kinds) as KindName[]).find((name) => name !== 'number' && dimensionOf(name) === unit.dimension);
+  const same = (Object.keys(kinds) as KindName[]).find(
+    (name) => name !== 'number' && dimensionOf(name) === unit.dimension,
+  );
   const words = dimensionInWords(unit.dimension);
   if (unit.dimension === '') return words;
   return same === undefined ? words : `${kinds[same].name} (${words})`;
 }
 
 function toKind(value: number, unit: UnitValue, kind: KindName): number {
-  if (kind === 'angle') return unit.dimension === '' ? value : value * Number((unit.factor * (180 / Math.PI)).toPrecision(15));
+  if (kind === 'angle')
+    return unit.dimension === '' ? value : value * Number((unit.factor * (180 / Math.PI)).toPrecision(15));
   return kind === 'temperature' ? value * unit.factor + unit.offset : value * unit.factor;
 }
 
@@ -76,7 +86,11 @@ function wrongNumber(text: string, kind: KindName, path: Path): ParsedQuantity {
     code: 'not-a-number',
     message: `\`${text}\` does not begin with a number`,
     allowed: `${kinds[kind].name}, for example ${exampleOf(kind)}`,
-    ...(comma === undefined ? {} : { hint: `write a decimal point and no thousands mark: \`${comma.replace(',', '.')}\` or \`${comma.replace(',', '')}\`` }),
+    ...(comma === undefined
+      ? {}
+      : {
+          hint: `write a decimal point and no thousands mark: \`${comma.replace(',', '.')}\` or \`${comma.replace(',', '')}\``,
+        }),
     path,
   });
 }
@@ -94,7 +108,12 @@ function exampleOf(kind: KindName): string {
 export function parseQuantity(input: string | number, kind: KindName, path: Path = []): ParsedQuantity {
   const text = typeof input === 'number' ? String(input) : input.trim();
   if (text.length > longestQuantity) {
-    return refuse({ code: 'not-a-number', message: `a quantity of ${text.length} characters is too long`, allowed: `at most ${longestQuantity} characters`, path });
+    return refuse({
+      code: 'not-a-number',
+      message: `a quantity of ${text.length} characters is too long`,
+      allowed: `at most ${longestQuantity} characters`,
+      path,
+    });
   }
   const number = splitNumber(text);
   if (number === undefined) return wrongNumber(text, kind, path);
@@ -137,7 +156,8 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
     });
   }
   const value = toKind(number.value, unit, kind);
-  if (!Number.isFinite(value)) return refuse({ code: 'not-a-number', message: `\`${text}\` is too large a number`, path });
+  if (!Number.isFinite(value))
+    return refuse({ code: 'not-a-number', message: `\`${text}\` is too large a number`, path });
   return { ok: true, value };
 }
 
@@ -145,5 +165,5 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
 export function toSI(value: number, unitText: string): number {
   const unit = parseUnit(unitText);
   if (unit === undefined) throw new Error(`unknown unit ${unitText}`);
-  return toKind(value, unit, unit.dimension === 'A1' ? 'angle' : 'number');
+  return toKind(value, unit, unit.dimension === 'A1' ? 'angle' : unit.offset === 0 ? 'number' : 'temperature');
 }

@@ -5,10 +5,9 @@ export type { UnitValue } from './mathjs-units.js';
 
 /** Unit expressions prepared at build time by mathjs (scripts/prepare-units.ts), so that a usual design needs no mathjs at run time. */
 const prepared = new Map<string, UnitValue>(
-  Object.entries(preparedUnits as unknown as Record<string, [number, string, number?]>).map(([text, [factor, dimension, offset]]) => [
-    text,
-    { factor, dimension, offset: offset ?? 0 },
-  ]),
+  Object.entries(preparedUnits as unknown as Record<string, [number, string, number?]>).map(
+    ([text, [factor, dimension, offset]]) => [text, { factor, dimension, offset: offset ?? 0 }],
+  ),
 );
 
 /** Pure numbers written as units. */
@@ -50,7 +49,14 @@ export function normaliseUnit(text: string): string {
     .replace(/°\s*([CF])\b/g, 'deg$1')
     .replace(/°/g, 'deg')
     .replace(/[·⋅×]/g, '*')
-    .replace(/[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+/g, (power) => `^${[...power].map((c) => '⁻⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c) - 1).join('').replace('-1', '-')}`)
+    .replace(
+      /[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+/g,
+      (power) =>
+        `^${[...power]
+          .map((c) => '⁻⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c) - 1)
+          .join('')
+          .replace('-1', '-')}`,
+    )
     .replace(/([a-zA-Z])\.(?=[a-zA-Z])/g, '$1*')
     .replace(/([a-zA-Z])(-?\d)/g, '$1^$2')
     .replace(/\s*([*/^])\s*/g, '$1');

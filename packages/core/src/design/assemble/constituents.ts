@@ -1,0 +1,102 @@
+import {
+  entrySources,
+  type Fibre,
+  type LibraryEntry,
+  library,
+  libraryFibre,
+  libraryResin,
+  type Resin,
+} from '../../material/index.js';
+import type { Path } from '../../problem/index.js';
+import type { Provenance } from '../model.js';
+import type { MaterialEntry } from '../schema/design.js';
+import { type Context, own, unknownName, use } from './context.js';
+
+type Kind = Provenance['kind'];
+
+/** Remembers a library entry as used. */
+export function useLibrary(context: Context, kind: Kind, name: string, entry: LibraryEntry): void {
+  use(context, {
+    name,
+    kind,
+    label: entry.label,
+    library: name,
+    sources: entrySources(entry),
+    ...(entry.note === undefined ? {} : { note: entry.note }),
+  });
+}
+
+interface OwnEntry {
+  readonly label?: string | undefined;
+  readonly source?: string | undefined;
+  readonly basis?: Provenance['basis'] | undefined;
+  readonly note?: string | undefined;
+  readonly from?: string | undefined;
+}
+
+/** Remembers an entry of the design file as used, with the library entry that completed it. */
+export function useOwn(context: Context, kind: Kind, name: string, entry: OwnEntry, base?: LibraryEntry): void {
+  const { label, source, basis, note, from } = entry;
+  use(context, {
+    name,
+    kind,
+    sources: base === undefined ? [] : entrySources(base),
+    ...(label === undefined ? {} : { label }),
+    ...(source === undefined ? {} : { source }),
+    ...(basis === undefined ? {} : { basis }),
+    ...(note === undefined ? {} : { note }),
+    ...(from === undefined ? {} : { library: from }),
+  });
+}
+
+/** Names of the design's own materials of one kind. */
+export function ownNames(context: Context, kind: MaterialEntry['kind']): string[] {
+  return Object.entries(context.design.materials ?? {})
+    .filter(([, entry]) => entry.kind === kind)
+    .map(([name]) => name);
+}
+
+/** The fibre of that name, from the file or else the library. */
+export function findFibre(context: Context, name: string, path: Path): Fibre | undefined {
+  const entry = own(context.design.materials, name);
+  if (entry?.kind === 'fibre') {
+    useOwn(context, 'fibre', name, entry);
+    const { kind: _, label: __, source: ___, basis: ____, note: _____, ...values } = entry;
+    return defined({ name, ...values, sources: [] });
+  }
+  const found = Object.hasOwn(library.fibres, name) ? libraryFibre(name) : undefined;
+  if (found === undefined) {
+    context.problems.push(
+      unknownName('fibre', name, [...ownNames(context, 'fibre'), ...Object.keys(library.fibres)], path),
+    );
+    return undefined;
+  }
+  useLibrary(context, 'fibre', name, library.fibres[name] as LibraryEntry);
+  return found;
+}
+
+/** The resin of that name, from the file or else the library. */
+export function findResin(context: Context, name: string, path: Path): Resin | undefined {
+  const entry = own(context.design.materials, name);
+  if (entry?.kind === 'resin') {
+    useOwn(context, 'resin', name, entry);
+    const { kind: _, label: __, source: ___, basis: ____, note: _____, ...values } = entry;
+    return defined({ name, ...values, sources: [] });
+  }
+  const found = Object.hasOwn(library.resins, name) ? libraryResin(name) : undefined;
+  if (found === undefined) {
+    context.problems.push(
+      unknownName('resin', name, [...ownNames(context, 'resin'), ...Object.keys(library.resins)], path),
+    );
+    return undefined;
+  }
+  useLibrary(context, 'resin', name, library.resins[name] as LibraryEntry);
+  return found;
+}
+
+/** A copy without keys whose value is undefined, for types in which an optional key is absent rather than undefined. */
+export function defined<Value extends object>(value: Value): { [Key in keyof Value]: Exclude<Value[Key], undefined> } {
+  return Object.fromEntries(Object.entries(value).filter(([, part]) => part !== undefined)) as {
+    [Key in keyof Value]: Exclude<Value[Key], undefined>;
+  };
+}

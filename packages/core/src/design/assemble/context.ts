@@ -1,0 +1,63 @@
+import { nearestHint, type Path, type Problem, SelvageError } from '../../problem/index.js';
+import type { Provenance } from '../model.js';
+import type { Design } from '../read.js';
+
+/** What is carried through the assembly of one design: the design, what went wrong so far, what was used so far. */
+export interface Context {
+  readonly design: Design;
+  readonly problems: Problem[];
+  readonly used: Map<string, Provenance>;
+}
+
+export const newContext = (design: Design): Context => ({ design, problems: [], used: new Map() });
+
+/** Own entry of a record, never something inherited such as `constructor`. */
+export function own<Value>(record: Readonly<Record<string, Value>> | undefined, name: string): Value | undefined {
+  return record !== undefined && Object.hasOwn(record, name) ? record[name] : undefined;
+}
+
+/** A problem for a name that is neither declared nor in the library. */
+export function unknownName(
+  what: string,
+  name: string,
+  known: readonly string[],
+  path: Path,
+  within?: Problem['within'],
+): Problem {
+  return {
+    code: 'unknown-name',
+    message: `there is no ${what} \`${name}\``,
+    allowed: `${what} names of this file and of the library: ${known.length === 0 ? 'none' : listed(known)}`,
+    ...nearestHint(name, known),
+    path,
+    ...(within === undefined ? {} : { within }),
+  };
+}
+
+const mostListed = 12;
+const listed = (names: readonly string[]): string =>
+  names.length <= mostListed
+    ? names.join(', ')
+    : `${names.slice(0, mostListed).join(', ')} and ${names.length - mostListed} more`;
+
+/**
+ * Runs a computation; problems it throws are kept with the path of the entry they belong to.
+ * @returns its result, or undefined when it failed
+ */
+export function attempt<Result>(context: Context, path: Path, compute: () => Result): Result | undefined {
+  try {
+    return compute();
+  } catch (error) {
+    if (!(error instanceof SelvageError)) throw error;
+    context.problems.push(
+      ...error.problems.map((problem) => (problem.path === undefined ? { ...problem, path } : problem)),
+    );
+    return undefined;
+  }
+}
+
+/** Remembers that a material or thread was used, once. */
+export function use(context: Context, provenance: Provenance): void {
+  const key = `${provenance.kind} ${provenance.name}`;
+  if (!context.used.has(key)) context.used.set(key, provenance);
+}

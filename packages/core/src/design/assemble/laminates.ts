@@ -1,0 +1,199 @@
+import { laminate } from '../../laminate/index.js';
+import {
+  type Fabric,
+  fabricPlies,
+  fibreVolumeFractionInGap,
+  type LibraryEntry,
+  library,
+  type Ply,
+  solidFibreThickness,
+} from '../../material/index.js';
+import { fail, type Path } from '../../problem/index.js';
+import type { LaminateModel, Process } from '../model.js';
+import type { LaminateEntry, MaterialEntry } from '../schema/design.js';
+import { ownNames } from './constituents.js';
+import { attempt, type Context, own, unknownName } from './context.js';
+import { type ResolvedFabric, resolveCore, resolveFabric, resolvePly } from './plies.js';
+import { type PlacedEntry, stackOf } from './stack.js';
+
+/** A material as it stands in a stack: a layer of given thickness, or a fabric whose thickness the process decides. */
+type Layer = { readonly fixed: Ply } | { readonly fabric: ResolvedFabric };
+
+/** Each material of the design resolved once, however often it is used. */
+export type Layers = Map<string, Layer | undefined>;
+
+function resolve(context: Context, name: string, entry: MaterialEntry): Layer | undefined {
+  if (entry.kind === 'fabric') {
+    const fabric = resolveFabric(context, name, entry);
+    return fabric === undefined ? undefined : { fabric };
+  }
+  if (entry.kind === 'ply' || entry.kind === 'core') {
+    const fixed = entry.kind === 'ply' ? resolvePly(context, name, entry) : resolveCore(context, name, entry);
+    return fixed === undefined ? undefined : { fixed };
+  }
+  return fail({
+    code: 'not-a-choice',
+    message: `\`${name}\` is a ${entry.kind}, not a layer`,
+    allowed: 'a ply, a fabric or a core',
+  });
+}
+
+/** The names a stack may use. */
+const layerNames = (context: Context): string[] => [
+  ...ownNames(context, 'ply'),
+  ...ownNames(context, 'fabric'),
+  ...ownNames(context, 'core'),
+];
+
+function missingLayer(context: Context, placed: PlacedEntry): void {
+  const { material, path, within } = placed;
+  const problem = unknownName('ply, fabric or core', material, layerNames(context), path, within);
+  const inLibrary = (['plies', 'fabrics', 'cores'] as const).find((kind) =>
+    Object.hasOwn(library[kind] as Record<string, LibraryEntry>, material),
+  );
+  context.problems.push(
+    inLibrary === undefined
+      ? problem
+      : {
+          ...problem,
+          hint: `it is in the library: declare it under \`materials\` with \`from: ${material}\` and what the library leaves open`,
+        },
+  );
+}
+
+function layerOf(context: Context, layers: Layers, placed: PlacedEntry): Layer | undefined {
+  const { material, path, within } = placed;
+  const entry = own(context.design.materials, material);
+  if (entry === undefined) {
+    const key = `? ${material}`;
+    if (!layers.has(key)) missingLayer(context, placed);
+    layers.set(key, undefined);
+    return undefined;
+  }
+  if (!layers.has(material)) {
+    const at: Path = entry.kind === 'fibre' || entry.kind === 'resin' ? path : ['materials', material];
+    const before = context.problems.length;
+    layers.set(
+      material,
+      attempt(context, at, () => resolve(context, material, entry)),
+    );
+    if (within !== undefined && at === path && context.problems.length > before) {
+      context.problems.push({ ...(context.problems.pop() as (typeof context.problems)[number]), within });
+    }
+  }
+  return layers.get(material);
+}
+
+/** In a bag the fibre fraction is given, of the process or of the fabric itself. */
+function inBag(fabric: ResolvedFabric, process: LaminateEntry['process']): Fabric {
+  const fibreVolumeFraction = process?.fibreVolumeFraction ?? fabric.fibreVolumeFraction;
+  if (fibreVolumeFraction === undefined) {
+    return fail({
+      code: 'missing-key',
+      message: `missing \`fibreVolumeFraction\` of fabric \`${fabric.name}\``,
+      allowed: 'a fraction from 0.1 to 0.75, of the fabric or of the process of the laminate',
+      hint: 'vacuum infusion usually reaches 0.48 to 0.56, a bag on wet lay-up 0.42 to 0.52 (common practice, no source)',
+      path: ['materials', fabric.name],
+      atKey: true,
+    });
+  }
+  return { ...fabric, fibreVolumeFraction };
+}
+
+/** The process with the fibre fraction that a closed tool leaves. */
+function processOf(name: string, entry: LaminateEntry, layers: readonly Layer[]): Process {
+  const path = ['laminates', name, 'process'];
+  const { kind = 'bag', gap, fibreVolumeFraction } = entry.process ?? {};
+  if (kind === 'bag') {
+    if (gap !== undefined)
+      contradiction(
+        [...path, 'gap'],
+        '`gap` is given for a bag',
+        'a bag fixes the fibre fraction, a closed tool the gap',
+      );
+    return { kind, ...(fibreVolumeFraction === undefined ? {} : { fibreVolumeFraction }) };
+  }
+  if (fibreVolumeFraction !== undefined) {
+    contradiction(
+      [...path, 'fibreVolumeFraction'],
+      '`fibreVolumeFraction` is given for a closed tool',
+      'the gap decides it',
+    );
+  }
+  if (gap === undefined)
+    return fail({
+      code: 'missing-key',
+      message: `missing \`gap\` in \`${path.join('.')}\``,
+      allowed: 'the gap of the closed tool',
+      path,
+      atKey: true,
+    });
+  const fabrics = layers.filter((layer) => 'fabric' in layer);
+  if (fabrics.length === 0) {
+    contradiction(
+      path,
+      'a closed tool presses fabrics, but every layer has a fixed thickness',
+      'at least one fabric, or no process',
+    );
+  }
+  const fibreThickness = fabrics.reduce(
+    (sum, { fabric }) => sum + solidFibreThickness(fabric.arealMass, fabric.fibre.density),
+    0,
+  );
+  const fixedThickness = layers.reduce((sum, layer) => sum + ('fixed' in layer ? layer.fixed.thickness : 0), 0);
+  return { kind, gap, fibreVolumeFraction: fibreVolumeFractionInGap({ fibreThickness, gap, fixedThickness }) };
+}
+
+const contradiction = (path: Path, message: string, allowed: string): never =>
+  fail({ code: 'contradiction', message, allowed, path, atKey: true });
+
+function pliesOf(layer: Layer, placed: PlacedEntry, process: Process, entry: LaminateEntry): Ply[] {
+  const { angle, mirrored } = placed;
+  if ('fixed' in layer) return [{ ...layer.fixed, angle }];
+  const fabric =
+    process.kind === 'bag'
+      ? inBag(layer.fabric, entry.process)
+      : { ...layer.fabric, fibreVolumeFraction: process.fibreVolumeFraction };
+  return fabricPlies(fabric, { angle, mirrored });
+}
+
+/** Thickness of the fibres alone; undefined when a ply other than a core does not tell its fibre fraction. */
+function fibreThickness(plies: readonly Ply[]): number | undefined {
+  let sum = 0;
+  for (const ply of plies) {
+    if (ply.core === true) continue;
+    if (ply.fibreVolumeFraction === undefined) return undefined;
+    sum += ply.fibreVolumeFraction * ply.thickness;
+  }
+  return sum;
+}
+
+/** One laminate of the design, or undefined when its problems were noted. */
+export function assembleLaminate(
+  context: Context,
+  layers: Layers,
+  name: string,
+  entry: LaminateEntry,
+): LaminateModel | undefined {
+  const path = ['laminates', name];
+  const stack = attempt(context, path, () => stackOf(name, entry));
+  if (stack === undefined) return undefined;
+  const found = stack.map((placed) => layerOf(context, layers, placed));
+  const all = found.filter((layer): layer is Layer => layer !== undefined);
+  if (all.length < found.length) return undefined;
+  return attempt(context, path, () => {
+    const process = processOf(name, entry, all);
+    const plies = stack.flatMap((placed, i) => pliesOf(all[i] as Layer, placed, process, entry));
+    const solid = fibreThickness(plies);
+    return {
+      name,
+      entries: stack.map(({ material, angle, mirrored }) => ({ material, angle, mirrored })),
+      process,
+      laminate: laminate(plies),
+      ...(entry.title === undefined ? {} : { title: entry.title }),
+      ...(entry.note === undefined ? {} : { note: entry.note }),
+      ...(typeof entry.stack === 'string' ? { code: entry.stack } : {}),
+      ...(solid === undefined ? {} : { solidFibreThickness: solid }),
+    };
+  });
+}

@@ -1,0 +1,72 @@
+import type { Laminate } from '../laminate/index.js';
+import type { Access, Basis, SourceKey } from '../provenance/index.js';
+import type { UnitSystem } from '../quantity/index.js';
+import type { StitchPlan, StitchSummary } from '../stitch/index.js';
+import type { LoadEntry, TargetEntry } from './schema/design.js';
+import type { DesignSource } from './source.js';
+
+/** A material or thread that a design uses, with where its numbers come from. */
+export interface Provenance {
+  readonly name: string;
+  readonly kind: 'fibre' | 'resin' | 'ply' | 'fabric' | 'core' | 'thread';
+  readonly label?: string;
+  /** Free text of the design file. */
+  readonly source?: string;
+  readonly basis?: Basis | Access;
+  readonly note?: string;
+  /** The library entry that gave its values, and their sources. */
+  readonly library?: string;
+  readonly sources: readonly SourceKey[];
+}
+
+/** One entry of a stack as written: a ply, or a fabric that becomes several plies. */
+export interface StackEntry {
+  readonly material: string;
+  readonly angle: number;
+  /** In the mirrored half of a symmetric stack. */
+  readonly mirrored: boolean;
+}
+
+export type Process =
+  | { readonly kind: 'bag'; readonly fibreVolumeFraction?: number }
+  | { readonly kind: 'closedTool'; readonly gap: number; readonly fibreVolumeFraction: number };
+
+export interface LaminateModel {
+  readonly name: string;
+  readonly title?: string;
+  readonly note?: string;
+  /** As written in the file, when it was a code. */
+  readonly code?: string;
+  readonly entries: readonly StackEntry[];
+  readonly process: Process;
+  readonly laminate: Laminate;
+  /** Thickness of the fibres alone, m; absent when a ply other than a core has no known fibre volume fraction. */
+  readonly solidFibreThickness?: number;
+}
+
+export interface StitchingModel {
+  readonly name: string;
+  readonly title?: string;
+  readonly note?: string;
+  readonly laminate?: string;
+  readonly plan: StitchPlan;
+  readonly summary: StitchSummary;
+}
+
+export interface LoadModel extends LoadEntry {
+  readonly name: string;
+}
+
+/** A design with every name resolved and every derived part computed: what reports and studies work on. */
+export interface Model {
+  readonly title: string;
+  readonly units: UnitSystem;
+  readonly notes: readonly string[];
+  readonly provenance: readonly Provenance[];
+  readonly laminates: readonly LaminateModel[];
+  readonly stitching: readonly StitchingModel[];
+  readonly loads: readonly LoadModel[];
+  readonly targets: readonly TargetEntry[];
+  /** For problems that show only when something is computed. */
+  readonly source: DesignSource;
+}

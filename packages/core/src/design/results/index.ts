@@ -1,0 +1,64 @@
+import { bibliography } from '../../material/index.js';
+import { type Problem, SelvageError } from '../../problem/index.js';
+import { type SourceKey, uniqueSources } from '../../provenance/index.js';
+import type { Model } from '../model.js';
+import { locate, parseSource } from '../source.js';
+import { type LaminateResult, laminateData, laminateResult } from './laminates.js';
+import { type LoadResult, loadData, loadResult } from './loads.js';
+import { stitchingData } from './stitching.js';
+import { type TargetResult, targetResult } from './targets.js';
+
+export type { LaminateResult } from './laminates.js';
+export type { LoadResult } from './loads.js';
+export { kindAt } from './quantities.js';
+export type { TargetResult } from './targets.js';
+
+/** Everything that follows from a model, and the same as the JSON document of the contract. */
+export interface Results {
+  readonly model: Model;
+  readonly laminates: readonly LaminateResult[];
+  readonly loads: readonly LoadResult[];
+  readonly targets: readonly TargetResult[];
+  /** Keys of the bibliography, each used by a model or a value of this design. */
+  readonly sources: readonly SourceKey[];
+  readonly data: Readonly<Record<string, unknown>>;
+}
+
+/**
+ * Computes everything that a report or a study of the design needs.
+ * @throws SelvageError with places in the file: a target whose quantity or limit cannot be read, a load case that contradicts itself
+ */
+export function compute(model: Model): Results {
+  const laminates = model.laminates.map(laminateResult);
+  const byName = new Map(model.laminates.map((laminate) => [laminate.name, laminate]));
+  const loads = model.loads.flatMap((load) => {
+    const laminate = byName.get(load.laminate);
+    return laminate === undefined ? [] : [loadResult(load, laminate, model.source)];
+  });
+  const sources = uniqueSources(
+    ...laminates.map((one) => one.sources),
+    ...model.stitching.map((one) => one.summary.sources),
+    ...loads.map((one) => one.response.sources),
+    ...model.provenance.map((one) => one.sources),
+  );
+  const data: Record<string, unknown> = {
+    format: 1,
+    title: model.title,
+    laminates: Object.fromEntries(laminates.map((one) => [one.model.name, laminateData(one)])),
+    stitching: Object.fromEntries(model.stitching.map((one) => [one.name, stitchingData(one)])),
+    blade: null,
+    loads: Object.fromEntries(loads.map((one) => [one.model.name, loadData(one)])),
+    coupons: {},
+  };
+  const problems: Problem[] = [];
+  const targets = model.targets.flatMap((target, i) => targetResult(target, i, data, problems) ?? []);
+  if (problems.length > 0) throw new SelvageError(locate(problems, parseSource(model.source.text)));
+  return {
+    model,
+    laminates,
+    loads,
+    targets,
+    sources,
+    data: { ...data, targets, sources: sources.map((key) => ({ key, ...bibliography[key] })) },
+  };
+}

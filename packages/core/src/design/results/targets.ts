@@ -1,0 +1,130 @@
+import { nearestHint, type Path, type Problem } from '../../problem/index.js';
+import { type KindName, parseQuantity } from '../../quantity/index.js';
+import type { TargetEntry } from '../schema/design.js';
+import { kindAt } from './quantities.js';
+
+/** A target with what came of it; value and limits in SI. */
+export interface TargetResult {
+  readonly quantity: string;
+  readonly kind: KindName;
+  readonly value: number;
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly hard: boolean;
+  readonly met: boolean;
+  /** Distance to the nearer limit, positive inside, in the unit of the value. */
+  readonly margin: number;
+  /** The margin as a fraction of that limit; absent when the limit is zero. */
+  readonly relativeMargin?: number;
+  readonly note?: string;
+}
+
+/** Follows a dotted path into the JSON document; also tells which names stood where it broke off. */
+function follow(data: unknown, parts: readonly string[]): { value?: number; at: number; names: string[] } {
+  let value = data;
+  for (const [i, part] of parts.entries()) {
+    if (typeof value !== 'object' || value === null) return { at: i, names: [] };
+    if (!Object.hasOwn(value, part)) return { at: i, names: Object.keys(value) };
+    value = (value as Record<string, unknown>)[part];
+  }
+  if (typeof value === 'number') return { value, at: parts.length, names: [] };
+  return { at: parts.length, names: typeof value === 'object' && value !== null ? Object.keys(value) : [] };
+}
+
+function limit(given: string | number, kind: KindName, path: Path, problems: Problem[]): number | undefined {
+  const parsed = parseQuantity(given, kind, path);
+  if (parsed.ok) return parsed.value;
+  problems.push(parsed.problem);
+  return undefined;
+}
+
+function missing(target: TargetEntry, found: ReturnType<typeof follow>, path: Path): Problem {
+  const parts = target.quantity.split('.');
+  const wrong = parts[found.at];
+  const allowed =
+    found.names.length === 0
+      ? 'the path of a number in the JSON report'
+      : `after \`${parts.slice(0, found.at).join('.')}\`: ${found.names.slice(0, 30).join(', ')}`;
+  return {
+    code: 'unknown-name',
+    message:
+      wrong === undefined ? `\`${target.quantity}\` is not a number` : `the report has no \`${target.quantity}\``,
+    allowed,
+    ...(wrong === undefined ? {} : nearestHint(wrong, found.names)),
+    path,
+  };
+}
+
+/** Evaluates one target; its problems, if any, are added to the list and nothing is returned. */
+export function targetResult(
+  target: TargetEntry,
+  index: number,
+  data: unknown,
+  problems: Problem[],
+): TargetResult | undefined {
+  const path = ['targets', index];
+  const parts = target.quantity.split('.');
+  const found = follow(data, parts);
+  if (found.value === undefined) {
+    problems.push(missing(target, found, [...path, 'quantity']));
+    return undefined;
+  }
+  const given = [target.atLeast, target.atMost, target.within].filter((one) => one !== undefined);
+  if (given.length === 0 || (target.within !== undefined && given.length > 1)) {
+    problems.push({
+      code: 'contradiction',
+      message: `target ${index + 1} needs its limits once`,
+      allowed: '`atLeast`, `atMost`, both, or `within: [lower, upper]`',
+      path,
+    });
+    return undefined;
+  }
+  const kind = kindAt(parts);
+  const [lowText, highText] = target.within ?? [target.atLeast, target.atMost];
+  const key = target.within === undefined ? undefined : 'within';
+  const before = problems.length;
+  const atLeast =
+    lowText === undefined ? undefined : limit(lowText, kind, key ? [...path, key, 0] : [...path, 'atLeast'], problems);
+  const atMost =
+    highText === undefined ? undefined : limit(highText, kind, key ? [...path, key, 1] : [...path, 'atMost'], problems);
+  if (problems.length > before) return undefined;
+  if (atLeast !== undefined && atMost !== undefined && atLeast > atMost) {
+    problems.push({
+      code: 'contradiction',
+      message: `the lower limit of target ${index + 1} is above the upper one`,
+      path,
+    });
+    return undefined;
+  }
+  return judge(
+    {
+      quantity: target.quantity,
+      kind,
+      value: found.value,
+      hard: target.priority !== 'soft',
+      ...(target.note === undefined ? {} : { note: target.note }),
+    },
+    atLeast,
+    atMost,
+  );
+}
+
+function judge(
+  target: Omit<TargetResult, 'met' | 'margin'>,
+  atLeast: number | undefined,
+  atMost: number | undefined,
+): TargetResult {
+  const margins = [
+    ...(atLeast === undefined ? [] : [{ margin: target.value - atLeast, limit: atLeast }]),
+    ...(atMost === undefined ? [] : [{ margin: atMost - target.value, limit: atMost }]),
+  ].sort((a, b) => a.margin - b.margin);
+  const nearest = margins[0] ?? { margin: 0, limit: 0 };
+  return {
+    ...target,
+    ...(atLeast === undefined ? {} : { atLeast }),
+    ...(atMost === undefined ? {} : { atMost }),
+    met: nearest.margin >= 0,
+    margin: nearest.margin,
+    ...(nearest.limit === 0 ? {} : { relativeMargin: nearest.margin / Math.abs(nearest.limit) }),
+  };
+}

@@ -1,0 +1,42 @@
+import * as z from 'zod/mini';
+import type { KindName } from '../../quantity/index.js';
+import { choice, quantity, reference, section, text } from './fields.js';
+
+const three = (kind: KindName, words: string) => {
+  const component = z.nullable(quantity(kind, words));
+  return z.tuple([component, component, component], {
+    error: () => `${words}: a list of three, [x, y, xy]; null for a component that follows`,
+  });
+};
+
+export const loadEntry = section('a load case on a laminate', {
+  laminate: reference('a laminate of this file'),
+  N: z.optional(three('forcePerLength', 'force per width')),
+  M: z.optional(three('momentPerLength', 'moment per width')),
+  strain: z.optional(three('strain', 'mid-plane strain, instead of N')),
+  curvature: z.optional(three('curvature', 'curvature, instead of M')),
+  temperatureChange: z.optional(quantity('temperatureChange', 'change from the stress-free temperature')),
+  temperatureGradient: z.optional(
+    quantity('temperatureGradient', 'change of temperature per thickness, bag side hotter'),
+  ),
+  moisture: z.optional(quantity('fraction', 'moisture taken up, mass of water per mass of ply', { min: 0, max: 1 })),
+  note: z.optional(text('a remark')),
+});
+
+/** The limit of a target is read once the quantity, and with it the unit, is known. */
+const limit = (words: string) => z.union([z.string(), z.number()], { error: () => words }).check(z.describe(words));
+
+export const targetEntry = section('a target on a quantity of the design', {
+  quantity: reference('path of a number in the JSON report, for example laminates.edge.thickness'),
+  atMost: z.optional(limit('upper limit with its unit')),
+  atLeast: z.optional(limit('lower limit with its unit')),
+  within: z.optional(
+    z
+      .tuple([limit('lower limit with its unit'), limit('upper limit with its unit')], {
+        error: () => 'two limits: [lower, upper]',
+      })
+      .check(z.describe('lower and upper limit')),
+  ),
+  priority: z.optional(choice('a priority', ['hard', 'soft'])),
+  note: z.optional(text('a remark')),
+});

@@ -1,0 +1,4 @@
+export type { Block, Cell, Column, FigureBlock, QuantityCell, RenderFormat, Report } from './blocks.js';
+export { libraryReport } from './library-report.js';
+export { type RenderOptions, render } from './render/index.js';
+export { type ReportOptions, report } from './report.js';

@@ -1,0 +1,79 @@
+import type { LoadResult } from '../../design/index.js';
+import type { Block, Cell } from '../blocks.js';
+import { amount, heading, listOf, slug, table, withoutNoise } from './build.js';
+
+const three = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
+
+function responseTable({ response }: LoadResult, id: string): Block {
+  const axes = ['x', 'y', 'xy'];
+  const { N, M, strain, curvature } = response;
+  const rows = axes.map((axis, i): Cell[] => [
+    axis,
+    amount(withoutNoise(N[i] ?? 0, three(N)), 'forcePerLength'),
+    amount(withoutNoise(M[i] ?? 0, three(M)), 'momentPerLength'),
+    amount(withoutNoise(strain[i] ?? 0, three(strain)), 'strain'),
+    amount(withoutNoise(curvature[i] ?? 0, three(curvature)), 'curvature'),
+  ]);
+  return table(
+    `${id}-response`,
+    'Loads, mid-plane strain and curvature',
+    [
+      { label: '' },
+      { label: 'N', kind: 'forcePerLength' },
+      { label: 'M', kind: 'momentPerLength' },
+      { label: 'Strain', kind: 'strain' },
+      { label: 'Curvature', kind: 'curvature' },
+    ],
+    rows,
+  );
+}
+
+function stressTable({ response }: LoadResult, id: string): Block {
+  const size = three(response.plies.flatMap((ply) => [...ply.top.stress12, ...ply.bottom.stress12]));
+  const rows = response.plies.flatMap((ply, i): Cell[][] =>
+    [ply.bottom, ply.top]
+      .sort((a, b) => a.z - b.z)
+      .map((point) => [
+        String(i + 1),
+        ply.name,
+        amount(ply.angle, 'angle'),
+        amount(point.z, 'length'),
+        ...point.stress12.map((value) => amount(withoutNoise(value, size), 'stress')),
+        ...point.strain12.map((value) => amount(withoutNoise(value, three(point.strain12)), 'strain')),
+      ]),
+  );
+  return table(
+    `${id}-stresses`,
+    'Stress and strain in the axes of each layer, at its lower and upper face',
+    [
+      { label: 'No.' },
+      { label: 'Material' },
+      { label: 'Angle', kind: 'angle' },
+      { label: 'z', kind: 'length' },
+      { label: 'σ1', kind: 'stress' },
+      { label: 'σ2', kind: 'stress' },
+      { label: 'τ12', kind: 'stress' },
+      { label: 'ε1', kind: 'strain' },
+      { label: 'ε2', kind: 'strain' },
+      { label: 'γ12', kind: 'strain' },
+    ],
+    rows,
+  );
+}
+
+/** What the report says about one load case. */
+export function loadSection(result: LoadResult): Block[] {
+  const { model, response } = result;
+  const id = `load-${slug(model.name)}`;
+  const change = model.temperatureChange;
+  return [
+    heading(2, `Load ${model.name} on laminate ${model.laminate}`, id),
+    ...listOf([
+      ...(model.note === undefined ? [] : [model.note]),
+      ...(change === undefined || change === 0 ? [] : [`temperature change from the stress-free state: ${change} K`]),
+    ]),
+    responseTable(result, id),
+    stressTable(result, id),
+    { kind: 'notes', notes: response.notes },
+  ];
+}

@@ -1,0 +1,112 @@
+import type { Results, TargetResult } from '../../design/index.js';
+import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
+import type { Block, Cell } from '../blocks.js';
+import { amount, amountOr, heading, listOf, table } from './build.js';
+
+function laminatesTable({ laminates }: Results): Block {
+  const rows = laminates.map((one): Cell[] => [
+    one.model.name,
+    amount(one.stiffness.thickness, 'length'),
+    amountOr(one.arealMass.total, 'arealMass', 'no density'),
+    amount(one.constants.inPlane.Ex, 'modulus'),
+    amount(one.constants.inPlane.Ey, 'modulus'),
+    amount(one.constants.inPlane.Gxy, 'modulus'),
+    amount(one.constants.flexural.Ex, 'modulus'),
+  ]);
+  return table(
+    'laminates',
+    'Laminates at a glance',
+    [
+      { label: 'Laminate' },
+      { label: 'Thickness', kind: 'length' },
+      { label: 'Areal mass', kind: 'arealMass' },
+      { label: 'Ex', kind: 'modulus' },
+      { label: 'Ey', kind: 'modulus' },
+      { label: 'Gxy', kind: 'modulus' },
+      { label: 'Ex bending', kind: 'modulus' },
+    ],
+    rows,
+  );
+}
+
+function stitchingTable({ model }: Results): Block[] {
+  if (model.stitching.length === 0) return [];
+  const rows = model.stitching.map(({ name, summary }): Cell[] => [
+    name,
+    amount(summary.penetrationDensity, 'perArea'),
+    amount(summary.arealFraction, 'fraction', 3),
+    amount(summary.threadLengthPerArea, 'lengthPerArea'),
+    summary.stitches === undefined ? '–' : String(summary.stitches),
+    summary.consumption.totals === undefined ? '–' : amount(summary.consumption.totals.needed.total, 'longLength'),
+    amountOr(summary.sewingTime, 'time', '–'),
+  ]);
+  return [
+    table(
+      'stitching',
+      'Stitch plans at a glance',
+      [
+        { label: 'Plan' },
+        { label: 'Penetrations', kind: 'perArea' },
+        { label: 'Fibre through', kind: 'fraction' },
+        { label: 'Thread', kind: 'lengthPerArea' },
+        { label: 'Stitches' },
+        { label: 'Thread to have', kind: 'longLength' },
+        { label: 'Sewing', kind: 'time' },
+      ],
+      rows,
+    ),
+  ];
+}
+
+function limits(target: TargetResult, units: UnitSystem): string {
+  const show = (value: number): string => formatQuantity(value, target.kind, { units });
+  if (target.atLeast !== undefined && target.atMost !== undefined)
+    return `${show(target.atLeast)} to ${show(target.atMost)}`;
+  return target.atLeast !== undefined ? `at least ${show(target.atLeast)}` : `at most ${show(target.atMost ?? 0)}`;
+}
+
+function verdict(target: TargetResult): string {
+  if (target.met) return 'met';
+  return target.hard ? 'NOT MET' : 'not met (soft)';
+}
+
+/** The targets with their verdicts. */
+function targetsTable({ targets }: Results, units: UnitSystem): Block[] {
+  if (targets.length === 0) return [];
+  const rows = targets.map((target): Cell[] => [
+    target.quantity,
+    amount(target.value, target.kind),
+    limits(target, units),
+    target.relativeMargin === undefined
+      ? amount(target.margin, target.kind)
+      : amount(target.relativeMargin, 'fraction', 3),
+    verdict(target),
+  ]);
+  return [
+    table(
+      'targets',
+      'Targets; the margin is the distance to the nearer limit, as a share of it',
+      [{ label: 'Quantity' }, { label: 'Value' }, { label: 'Limit' }, { label: 'Margin' }, { label: 'Verdict' }],
+      rows,
+    ),
+  ];
+}
+
+/** What a reader wants to know first. */
+export function overviewSection(results: Results, units: UnitSystem): Block[] {
+  const warnings = [
+    ...results.laminates.flatMap((one) => one.stiffness.notes),
+    ...results.model.stitching.flatMap((one) => one.summary.notes),
+    ...results.loads.flatMap((one) => one.response.notes),
+  ].filter((note) => note.level === 'warning');
+  return [
+    heading(2, 'At a glance', 'at-a-glance'),
+    ...listOf(results.model.notes),
+    ...targetsTable(results, units),
+    laminatesTable(results),
+    ...stitchingTable(results),
+    ...(warnings.length === 0
+      ? []
+      : [{ kind: 'notes' as const, notes: [...new Map(warnings.map((note) => [note.text, note])).values()] }]),
+  ];
+}
