@@ -47,6 +47,9 @@ export {
   type Stiffness,
   stiffness,
 } from './laminate/index.js';
+// Published worked examples
+export { checkExample, checkExamples, exampleCounts, exampleIds } from './examples/index.js';
+
 // Materials: constituents to plies
 export {
   bibliography,
@@ -88,6 +91,7 @@ export {
 } from './quantity/index.js';
 export {
   type Block,
+  examplesReport,
   libraryReport,
   type RenderFormat,
   type RenderOptions,

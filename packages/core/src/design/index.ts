@@ -3,7 +3,6 @@ export type { LaminateModel, LoadModel, Model, Process, Provenance, StackEntry, 
 export { type Design, type ReadOptions, readDesign, readDesignBytes } from './read.js';
 export {
   compute,
-  kindAt,
   type LaminateResult,
   type LoadResult,
   type Results,

@@ -14,7 +14,7 @@ export interface ReadOptions {
 }
 
 /** Largest file read, in bytes: a design of thousands of plies has less than a tenth of it. */
-export const largestFile = 2 ** 20;
+const largestFile = 2 ** 20;
 const mostAliases = 100;
 
 function document(text: string): { source: SourceDocument; data: unknown } {
@@ -56,6 +56,16 @@ export function readDesign(text: string, options: ReadOptions = {}): Design {
   if (!result.success) {
     const problems = result.error.issues.flatMap((issue) => translate(issue as unknown as SchemaIssue, data));
     throw new SelvageError(locate(mergeMisspelled(problems), source));
+  }
+  if (Object.keys(result.data.laminates).length === 0) {
+    const problem = {
+      code: 'missing-key' as const,
+      message: '`laminates` is empty',
+      allowed: 'at least one laminate',
+      path: ['laminates'],
+      atKey: true,
+    };
+    throw new SelvageError(locate([problem], source));
   }
   return {
     ...result.data,

@@ -8,6 +8,7 @@ import {
   LineCounter,
   type Node,
   parseDocument,
+  visit,
   type YAMLError,
 } from 'yaml';
 import type { Path, Place, Problem } from '../problem/index.js';
@@ -76,7 +77,7 @@ const quote = (node: unknown): number =>
   isScalar(node) && (node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE') ? 1 : 0;
 
 /** Where a path leads: the key or the value; for a path that breaks off, the deepest key that exists. */
-export function placeOf(
+function placeOf(
   source: SourceDocument,
   path: Path,
   options: { atKey?: boolean; within?: Problem['within'] } = {},
@@ -120,9 +121,26 @@ export function locate(problems: readonly Problem[], source: SourceDocument): Pr
 
 const quotedCode = 'an orientation code needs quotes: stack: "[0/90]s"';
 
-/** What the YAML parser complained about, as problems with places. */
+/** What the YAML parser complained about, and keys that no design may hold, as problems with places. */
 export function syntaxProblems(source: SourceDocument): Problem[] {
-  return source.document.errors.map((error) => syntaxProblem(error, source));
+  return [...source.document.errors.map((error) => syntaxProblem(error, source)), ...forbiddenKeys(source)];
+}
+
+/** `__proto__` means something else to JavaScript than to a reader; the schema would drop it in silence. */
+function forbiddenKeys(source: SourceDocument): Problem[] {
+  const problems: Problem[] = [];
+  visit(source.document, {
+    Pair: (_, { key }) => {
+      if (!isScalar(key) || key.value !== '__proto__') return;
+      const [start, end] = rangeOf(key) ?? [0, 1];
+      problems.push({
+        code: 'unknown-key',
+        message: '`__proto__` cannot be a key',
+        where: placeAt(source, start, end),
+      });
+    },
+  });
+  return problems;
 }
 
 function syntaxProblem(error: YAMLError, source: SourceDocument): Problem {

@@ -15,7 +15,7 @@ export interface SchemaIssue {
 }
 
 /** A path in words: `materials.ud` or `ply 2 of laminates.edge.stack`. */
-export function inWords(path: Path): string {
+function inWords(path: Path): string {
   if (path.length === 0) return 'the design';
   const last = path[path.length - 1];
   return typeof last === 'number' ? `entry ${last + 1} of ${path.slice(0, -1).join('.')}` : `\`${path.join('.')}\``;

@@ -24,7 +24,7 @@ const superscripts: Record<string, string> = {
 const raised = (digits: string): string => [...digits].map((c) => superscripts[c] ?? c).join('');
 
 /** A unit as it is printed: "g/m^2" becomes "g/m²", "in*lbf" becomes "in·lbf", "degC" becomes "°C". */
-export function prettyUnit(unit: string): string {
+function prettyUnit(unit: string): string {
   return unit
     .replace(/1e(-?\d+)/g, (_, power: string) => `10${raised(power)}`)
     .replace(/\^(-?\d+)/g, (_, power: string) => raised(power))

@@ -7,5 +7,5 @@ export {
   inDisplayUnit,
 } from './format.js';
 export { type Kind, type KindName, kinds, type UnitSystem } from './kind.js';
-export { acceptedUnits, dimensionInWords, dimensionOf, type ParsedQuantity, parseQuantity, toSI } from './parse.js';
+export { type ParsedQuantity, parseQuantity, toSI } from './parse.js';
 export { parseUnit } from './unit.js';

@@ -26,13 +26,13 @@ function splitNumber(text: string): { value: number; length: number } | undefine
 }
 
 /** Units offered to somebody who wrote none or a wrong one. */
-export function acceptedUnits(kind: KindName): string[] {
+function acceptedUnits(kind: KindName): string[] {
   const { metric, us, si, alsoAccepted } = kinds[kind];
   return [...new Set([metric, us, ...alsoAccepted, si])].filter((unit) => unit !== '');
 }
 
 /** The dimension that a kind of quantity must have, for example `M1 L-2` of an areal mass. */
-export function dimensionOf(kind: KindName): string {
+function dimensionOf(kind: KindName): string {
   const dimension = parseUnit(kinds[kind].si)?.dimension;
   if (dimension === undefined) throw new Error(`the SI unit of kind ${kind} is not a unit`);
   return dimension;
@@ -50,7 +50,7 @@ const superscript = (power: string): string =>
   power === '1' ? '' : [...power].map((c) => (c === '-' ? '⁻' : ('⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)] ?? c))).join('');
 
 /** A dimension key in words: "mass·length⁻²". */
-export function dimensionInWords(dimension: string): string {
+function dimensionInWords(dimension: string): string {
   if (dimension === '') return 'a pure number';
   return dimension
     .split(' ')

@@ -69,6 +69,8 @@ const longestUnit = 60;
 /** Reads a unit in any of the spellings of the trade; undefined when it is none. */
 export function parseUnit(text: string): UnitValue | undefined {
   if (text.length > longestUnit) return undefined;
+  const plain = prepared.get(text);
+  if (plain !== undefined) return plain;
   const unit = normaliseUnit(text);
   const pure = pureNumbers.get(unit);
   if (pure !== undefined) return { factor: pure, offset: 0, dimension: '' };

@@ -4,7 +4,7 @@ import { uniqueSources } from '../provenance/index.js';
 import type { Block, Cell, Report } from './blocks.js';
 import { heading, table } from './sections/build.js';
 
-export const libraryKinds = Object.keys(library) as (keyof typeof library)[];
+const libraryKinds = Object.keys(library) as (keyof typeof library)[];
 
 /** A value as the source gives it: number, unit and, where known, the range. */
 function valueText(value: LibraryEntry['values'][string]): string {

@@ -41,17 +41,28 @@ const listed = (names: readonly string[]): string =>
     : `${names.slice(0, mostListed).join(', ')} and ${names.length - mostListed} more`;
 
 /**
+ * Runs a computation; problems it throws get the path of the entry at fault.
+ * @throws SelvageError the same problems, placed
+ */
+export function placed<Result>(path: Path, compute: () => Result): Result {
+  try {
+    return compute();
+  } catch (error) {
+    if (!(error instanceof SelvageError)) throw error;
+    throw new SelvageError(error.problems.map((problem) => ({ path, ...problem })));
+  }
+}
+
+/**
  * Runs a computation; problems it throws are kept with the path of the entry they belong to.
  * @returns its result, or undefined when it failed
  */
 export function attempt<Result>(context: Context, path: Path, compute: () => Result): Result | undefined {
   try {
-    return compute();
+    return placed(path, compute);
   } catch (error) {
     if (!(error instanceof SelvageError)) throw error;
-    context.problems.push(
-      ...error.problems.map((problem) => (problem.path === undefined ? { ...problem, path } : problem)),
-    );
+    context.problems.push(...error.problems);
     return undefined;
   }
 }

@@ -12,7 +12,7 @@ import { fail, type Path } from '../../problem/index.js';
 import type { LaminateModel, Process } from '../model.js';
 import type { LaminateEntry, MaterialEntry } from '../schema/design.js';
 import { ownNames } from './constituents.js';
-import { attempt, type Context, own, unknownName } from './context.js';
+import { attempt, type Context, own, placed, unknownName } from './context.js';
 import { type ResolvedFabric, resolveCore, resolveFabric, resolvePly } from './plies.js';
 import { type PlacedEntry, stackOf } from './stack.js';
 
@@ -45,8 +45,8 @@ const layerNames = (context: Context): string[] => [
   ...ownNames(context, 'core'),
 ];
 
-function missingLayer(context: Context, placed: PlacedEntry): void {
-  const { material, path, within } = placed;
+function missingLayer(context: Context, item: PlacedEntry): void {
+  const { material, path, within } = item;
   const problem = unknownName('ply, fabric or core', material, layerNames(context), path, within);
   const inLibrary = (['plies', 'fabrics', 'cores'] as const).find((kind) =>
     Object.hasOwn(library[kind] as Record<string, LibraryEntry>, material),
@@ -61,12 +61,12 @@ function missingLayer(context: Context, placed: PlacedEntry): void {
   );
 }
 
-function layerOf(context: Context, layers: Layers, placed: PlacedEntry): Layer | undefined {
-  const { material, path, within } = placed;
+function layerOf(context: Context, layers: Layers, item: PlacedEntry): Layer | undefined {
+  const { material, path, within } = item;
   const entry = own(context.design.materials, material);
   if (entry === undefined) {
     const key = `? ${material}`;
-    if (!layers.has(key)) missingLayer(context, placed);
+    if (!layers.has(key)) missingLayer(context, item);
     layers.set(key, undefined);
     return undefined;
   }
@@ -141,20 +141,26 @@ function processOf(name: string, entry: LaminateEntry, layers: readonly Layer[])
     0,
   );
   const fixedThickness = layers.reduce((sum, layer) => sum + ('fixed' in layer ? layer.fixed.thickness : 0), 0);
-  return { kind, gap, fibreVolumeFraction: fibreVolumeFractionInGap({ fibreThickness, gap, fixedThickness }) };
+  return {
+    kind,
+    gap,
+    fibreVolumeFraction: placed([...path, 'gap'], () =>
+      fibreVolumeFractionInGap({ fibreThickness, gap, fixedThickness }),
+    ),
+  };
 }
 
 const contradiction = (path: Path, message: string, allowed: string): never =>
   fail({ code: 'contradiction', message, allowed, path, atKey: true });
 
-function pliesOf(layer: Layer, placed: PlacedEntry, process: Process, entry: LaminateEntry): Ply[] {
-  const { angle, mirrored } = placed;
+function pliesOf(layer: Layer, item: PlacedEntry, process: Process, entry: LaminateEntry): Ply[] {
+  const { angle, mirrored } = item;
   if ('fixed' in layer) return [{ ...layer.fixed, angle }];
   const fabric =
     process.kind === 'bag'
       ? inBag(layer.fabric, entry.process)
       : { ...layer.fabric, fibreVolumeFraction: process.fibreVolumeFraction };
-  return fabricPlies(fabric, { angle, mirrored });
+  return placed(['materials', fabric.name], () => fabricPlies(fabric, { angle, mirrored }));
 }
 
 /** Thickness of the fibres alone; undefined when a ply other than a core does not tell its fibre fraction. */
@@ -178,12 +184,12 @@ export function assembleLaminate(
   const path = ['laminates', name];
   const stack = attempt(context, path, () => stackOf(name, entry));
   if (stack === undefined) return undefined;
-  const found = stack.map((placed) => layerOf(context, layers, placed));
+  const found = stack.map((item) => layerOf(context, layers, item));
   const all = found.filter((layer): layer is Layer => layer !== undefined);
   if (all.length < found.length) return undefined;
   return attempt(context, path, () => {
     const process = processOf(name, entry, all);
-    const plies = stack.flatMap((placed, i) => pliesOf(all[i] as Layer, placed, process, entry));
+    const plies = stack.flatMap((item, i) => pliesOf(all[i] as Layer, item, process, entry));
     const solid = fibreThickness(plies);
     return {
       name,

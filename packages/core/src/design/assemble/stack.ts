@@ -1,7 +1,8 @@
 import { parseOrientationCode } from '../../laminate/index.js';
-import { fail, type Path, type Problem, SelvageError } from '../../problem/index.js';
+import { fail, type Path, type Problem } from '../../problem/index.js';
 import type { StackEntry } from '../model.js';
 import type { LaminateEntry } from '../schema/design.js';
+import { placed } from './context.js';
 
 /** A stack entry with the place in the file that its material name came from. */
 export interface PlacedEntry extends StackEntry {
@@ -21,7 +22,7 @@ function noMaterial(name: string, path: Path, within?: Problem['within']): never
 
 function fromCode(name: string, entry: LaminateEntry, code: string): PlacedEntry[] {
   const path = ['laminates', name, 'stack'];
-  return parse(code, path).map((item) => {
+  return placed(path, () => parseOrientationCode(code)).map((item) => {
     const within = { offset: item.offset, length: item.length };
     const letter = item.material;
     const material = letter === undefined ? entry.material : (entry.letters?.[letter] ?? letter);
@@ -34,16 +35,6 @@ function fromCode(name: string, entry: LaminateEntry, code: string): PlacedEntry
         : { path, within };
     return { material, angle: item.angle, mirrored: item.mirrored, ...place };
   });
-}
-
-/** The code's problems with the path of the stack. */
-function parse(code: string, path: Path): ReturnType<typeof parseOrientationCode> {
-  try {
-    return parseOrientationCode(code);
-  } catch (error) {
-    if (!(error instanceof SelvageError)) throw error;
-    throw new SelvageError(error.problems.map((problem) => ({ ...problem, path })));
-  }
 }
 
 function fromList(name: string, entry: LaminateEntry, list: Exclude<LaminateEntry['stack'], string>): PlacedEntry[] {

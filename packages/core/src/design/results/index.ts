@@ -10,7 +10,6 @@ import { type TargetResult, targetResult } from './targets.js';
 
 export type { LaminateResult } from './laminates.js';
 export type { LoadResult } from './loads.js';
-export { kindAt } from './quantities.js';
 export type { TargetResult } from './targets.js';
 
 /** Everything that follows from a model, and the same as the JSON document of the contract. */

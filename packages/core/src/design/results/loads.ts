@@ -10,7 +10,7 @@ export interface LoadResult {
 }
 
 /** The load as the laminate floor takes it. */
-export function loadOf(model: LoadModel): Load {
+function loadOf(model: LoadModel): Load {
   const { N, M, strain, curvature, temperatureChange, temperatureGradient, moisture } = model;
   return defined({ N, M, strain, curvature, temperatureChange, temperatureGradient, moisture }) as Load;
 }

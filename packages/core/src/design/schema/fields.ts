@@ -94,7 +94,7 @@ export function section<Shape extends z.core.$ZodLooseShape>(words: string, shap
     .check(z.describe(words));
 }
 
-export const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,60}$/;
+const namePattern = /^[A-Za-z][A-Za-z0-9_-]{0,60}$/;
 
 /** A mapping from names of the user's own to values. */
 export function named<Value extends z.core.$ZodType>(words: string, value: Value) {

@@ -71,9 +71,9 @@ const layer = section('one layer of a multiaxial fabric', {
   arealMass: quantity('arealMass', 'dry areal mass of the layer', { above: 0 }),
 });
 
-export const architectures = ['ud', 'woven', 'multiaxial', 'mat'] as const;
-export const weaves = ['plain', 'twill', 'satin'] as const;
-export const elasticModels = ['halpin-tsai', 'inverse', 'chamis'] as const;
+const architectures = ['ud', 'woven', 'multiaxial', 'mat'] as const;
+const weaves = ['plain', 'twill', 'satin'] as const;
+const elasticModels = ['halpin-tsai', 'inverse', 'chamis'] as const;
 
 const fabric = section('a dry fabric that becomes plies with resin', {
   kind: z.literal('fabric'),
@@ -103,7 +103,7 @@ const core = section('a core', {
   ...provenance,
 });
 
-export const materialKinds = ['fibre', 'resin', 'ply', 'fabric', 'core'] as const;
+const materialKinds = ['fibre', 'resin', 'ply', 'fabric', 'core'] as const;
 
 /** One entry of `materials`, told apart by `kind`. */
 export const material = z.discriminatedUnion('kind', [fibre, resin, plyMaterial, fabric, core], {

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { stitchTypeIds } from '../../stitch/index.js';
 import { choice, quantity, reference, section, text } from './fields.js';
 
-export const patterns = ['parallel', 'staggered', 'zigzag', 'crossing', 'edgeRows'] as const;
+const patterns = ['parallel', 'staggered', 'zigzag', 'crossing', 'edgeRows'] as const;
 
 const edgeRow = section('one row along the edge', {
   offset: quantity('length', 'distance from the edge', { min: 0 }),

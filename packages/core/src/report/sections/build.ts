@@ -13,7 +13,6 @@ export const amountOr = (value: number | undefined, kind: KindName, otherwise: s
 export const slug = (name: string): string => name.toLowerCase().replace(/[^a-z0-9]+/g, '-');
 
 export const heading = (level: 2 | 3, text: string, id: string): Block => ({ kind: 'heading', level, text, id });
-export const paragraph = (text: string): Block => ({ kind: 'paragraph', text });
 
 export const table = (
   id: string,

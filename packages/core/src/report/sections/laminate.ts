@@ -7,7 +7,7 @@ import { type BandKind, polarFigure, stackFigure } from '../figures/index.js';
 import { amount, amountOr, heading, listOf, slug, table, withoutNoise } from './build.js';
 
 /** How a ply is drawn. */
-export const bandKind = (ply: Ply): BandKind =>
+const bandKind = (ply: Ply): BandKind =>
   ply.core === true ? 'core' : isIsotropic(ply) ? 'mat' : isCloth(ply) ? 'cloth' : 'ud';
 
 const noDensity = 'not known: a ply has no density';

@@ -1,0 +1,21 @@
+/** Builds dist: one ESM bundle with the reference data inlined and the libraries left outside, and the type declarations. */
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+await build({
+  absWorkingDir: root,
+  entryPoints: ['src/index.ts'],
+  outfile: 'dist/index.js',
+  bundle: true,
+  format: 'esm',
+  platform: 'neutral',
+  mainFields: ['module', 'main'],
+  target: 'es2022',
+  external: ['mathjs', 'yaml', 'zod', 'zod/*', 'd3-scale', 'd3-shape', 'fastest-levenshtein'],
+  sourcemap: true,
+  logLevel: 'warning',
+});
+execFileSync('tsc', ['-p', 'tsconfig.build.json'], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });

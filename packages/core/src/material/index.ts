@@ -1,0 +1,59 @@
+export { admissibility, type ElasticConstants } from './admissibility.js';
+export { fibreVolumeFractionInGap, type GapFilling } from './closed-tool.js';
+export { type CoreProperties, corePly } from './core-ply.js';
+export {
+  type ExpandingFibre,
+  type ExpandingResin,
+  type FreeStrain,
+  moistureExpansion,
+  schapery,
+  thermalExpansion,
+} from './expansion.js';
+export { type FabricPlacement, fabricPlies } from './fabric-plies.js';
+export {
+  densityFromVolumeFraction,
+  fibreFractionLimits,
+  fibreMassFraction,
+  fibreVolumeFractionFromMassFraction,
+  fibreVolumeFractionFromThickness,
+  type PhaseDensities,
+  resinArealMass,
+  solidFibreThickness,
+  thicknessFromArealMass,
+} from './fibre-content.js';
+export { bibliography, citation, entryOf, library } from './library.js';
+export { entryNotes, entrySources, entryValues, libraryFibre, libraryResin } from './library-models.js';
+export type { BibliographyEntry, LibraryEntry, LibraryFabric, LibraryThread, LibraryValue } from './library-types.js';
+export { matPly } from './mat.js';
+export { chamis, halpinTsai, halpinTsaiEta, inverseRule, ruleOfMixtures } from './mixing-rules.js';
+export { arealMass, type PlyProperties, ply } from './ply.js';
+export { type Constituents, plyFromConstituents } from './ply-from-constituents.js';
+export {
+  constantsFromStiffness,
+  type InPlaneConstants,
+  type ReducedStiffness,
+  reducedStiffness,
+  type StiffnessInvariants,
+  stiffnessInvariants,
+} from './reduced-stiffness.js';
+export {
+  cylinderBulkModulus,
+  planeStrainBulkModulus,
+  type TransverseConstants,
+  transverseConstants,
+  transverseConstantsOf,
+} from './transverse-isotropy.js';
+export type {
+  Architecture,
+  Fabric,
+  FabricLayer,
+  Fibre,
+  MatModel,
+  MicromechanicsModel,
+  Ply,
+  Resin,
+  Strengths,
+  TransverseRule,
+  Weave,
+} from './types.js';
+export { type WovenOptions, wovenPly } from './woven.js';

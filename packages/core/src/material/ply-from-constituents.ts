@@ -1,0 +1,141 @@
+import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
+import { admissibility } from './admissibility.js';
+import { between, demand, positive, shown, within } from './check.js';
+import { moistureExpansion, thermalExpansion } from './expansion.js';
+import {
+  densityFromVolumeFraction,
+  fibreFractionLimits,
+  resinArealMass,
+  thicknessFromArealMass,
+} from './fibre-content.js';
+import { chamis, halpinTsai, inverseRule, ruleOfMixtures } from './mixing-rules.js';
+import { ply } from './ply.js';
+import { fibreNu23, transverseConstantsOf } from './transverse-isotropy.js';
+import type { Fibre, MicromechanicsModel, Ply, Resin, TransverseRule } from './types.js';
+
+/** Fibre, resin and how much of each; SI units. */
+export interface Constituents {
+  readonly name?: string;
+  readonly fibre: Fibre;
+  readonly resin: Resin;
+  /** Dry reinforcement, kg/m^2. */
+  readonly arealMass: number;
+  readonly fibreVolumeFraction: number;
+  readonly voidFraction?: number;
+  readonly model?: MicromechanicsModel;
+  /** Degrees. */
+  readonly angle?: number;
+}
+
+const ruleSources: Record<TransverseRule, SourceKey> = {
+  'halpin-tsai': 'halpin-kardos-1976',
+  inverse: 'jones-1999',
+  chamis: 'chamis-1984',
+};
+
+function demandConstituents({ fibre, resin, arealMass, fibreVolumeFraction, voidFraction = 0 }: Constituents): void {
+  const { E1, E2, G12, nu12 } = fibre;
+  const nu23 = fibreNu23(fibre);
+  const ofFibre = admissibility({ E1, E2, G12, nu12, ...(nu23 === undefined ? {} : { nu23 }) });
+  demand(
+    ...ofFibre.map((problem) => ({ ...problem, message: `fibre ${problem.message}` })),
+    positive('fibre density', fibre.density, 'kg/m^3'),
+    positive('resin E', resin.E, 'Pa'),
+    positive('resin density', resin.density, 'kg/m^3'),
+    between('resin nu', resin.nu, -1, 0.5, 'not-admissible'),
+    positive('areal mass', arealMass, 'kg/m^2'),
+    within('fibre volume fraction', fibreVolumeFraction, fibreFractionLimits.lowest, fibreFractionLimits.highest),
+    within('void fraction', voidFraction, 0, 0.2),
+  );
+}
+
+const across = (rule: TransverseRule, Pf: number, Pm: number, Vf: number, xi: number): number => {
+  if (rule === 'inverse') return inverseRule(Pf, Pm, Vf);
+  return rule === 'chamis' ? chamis(Pf, Pm, Vf) : halpinTsai(Pf, Pm, Vf, xi);
+};
+
+/** The ply of {@link plyFromConstituents} without a word on its fibre fraction, for reinforcements other than continuous. */
+export function unidirectionalPly(constituents: Constituents): Ply {
+  demandConstituents(constituents);
+  const { fibre, resin, fibreVolumeFraction: Vf, voidFraction = 0, model = {}, name = fibre.name } = constituents;
+  const { E2: ruleE2 = 'halpin-tsai', G12: ruleG12 = 'halpin-tsai', xiE2 = 2, xiG12 = 1 } = model;
+
+  const thickness = thicknessFromArealMass(constituents.arealMass, fibre.density, Vf);
+  const densities = { fibre: fibre.density, resin: resin.density, voidFraction };
+  const density = densityFromVolumeFraction(Vf, densities);
+  const resinMass = resinArealMass(thickness, Vf, densities);
+
+  const E1 = ruleOfMixtures(fibre.E1, resin.E, Vf);
+  const nu12 = ruleOfMixtures(fibre.nu12, resin.nu, Vf);
+  const E2 = across(ruleE2, fibre.E2, resin.E, Vf, xiE2);
+  const G12 = across(ruleG12, fibre.G12, resin.E / (2 * (1 + resin.nu)), Vf, xiG12);
+  const plane23 = transverseConstantsOf(fibre, resin, Vf, { E1, E2, nu12 });
+  const plausible23 = plane23 !== undefined && plane23.nu23 > -1;
+  const expansion = thermalExpansion(fibre, resin, Vf);
+  const swelling = moistureExpansion(fibre, resin, Vf, resinMass / (density * thickness));
+
+  const notes: Note[] = [];
+  if (voidFraction > 0) {
+    notes.push({
+      level: 'assumption',
+      text: `${name}: voids lower the mass only, the stiffness is that without voids`,
+    });
+  }
+  if (plane23 !== undefined && !plausible23) {
+    notes.push({
+      level: 'warning',
+      text: `${name}: the chosen rule makes E2 stiffer than the phases allow (nu23 below -1); nu23 and G23 are left out`,
+      source: 'hashin-1979',
+    });
+  }
+  if (swelling !== undefined) {
+    notes.push({ level: 'assumption', text: `${name}: the fibre takes up no moisture`, source: 'schapery-1968' });
+  }
+
+  return ply({
+    name,
+    angle: constituents.angle ?? 0,
+    thickness,
+    E1,
+    E2,
+    G12,
+    nu12,
+    G13: G12,
+    ...(plausible23 ? plane23 : {}),
+    density,
+    fibreArealMass: constituents.arealMass,
+    resinArealMass: resinMass,
+    fibreVolumeFraction: Vf,
+    ...(voidFraction > 0 ? { voidFraction } : {}),
+    ...(expansion === undefined ? {} : { expansion }),
+    ...(swelling === undefined ? {} : { moistureExpansion: swelling }),
+    notes,
+    sources: uniqueSources(
+      fibre.sources,
+      resin.sources,
+      ['jones-1999', ruleSources[ruleE2], ruleSources[ruleG12]],
+      plausible23 ? ['hashin-1979'] : [],
+      expansion === undefined && swelling === undefined ? [] : ['schapery-1968'],
+    ),
+  });
+}
+
+/**
+ * A unidirectional ply from fibre and resin: t = w/(rho_f Vf), mass from the densities, E1 and nu12 by the rule of
+ * mixtures, E2 and G12 by Halpin-Tsai (or the inverse rule or Chamis's form), G13 = G12, nu23 and G23 from transverse
+ * isotropy where the fibre's nu23 is known, expansion by Schapery, swelling with a dry fibre.
+ * Voids lower the mass only; in the stiffness they count as resin.
+ * @param constituents SI; arealMass in kg/m^2; fibreVolumeFraction 0.1 to 0.75; voidFraction 0 to 0.2 (0 when not
+ * given); angle in degrees (0 when not given).
+ * @throws out-of-range for a fraction, mass, density or modulus outside its range; not-admissible for constants that
+ * do not fit together; not-a-number for anything that is not finite.
+ * @source Jones 1999, ch. 3; Halpin & Kardos 1976; Chamis 1984; Schapery 1968; Hashin 1979 (recalled, not re-read).
+ */
+export function plyFromConstituents(constituents: Constituents): Ply {
+  const result = unidirectionalPly(constituents);
+  const { fibreVolumeFraction: Vf } = constituents;
+  if (Vf >= 0.3 && Vf <= 0.65) return result;
+  const remark = Vf > 0.65 ? 'above 0.65, hard to wet out' : 'below 0.3, unusual for continuous fibre';
+  const text = `${result.name}: fibre volume fraction ${shown(Vf)} is ${remark} (common practice, no source)`;
+  return { ...result, notes: [...result.notes, { level: 'warning', text }] };
+}
