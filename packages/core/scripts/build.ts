@@ -18,4 +18,8 @@ await build({
   sourcemap: true,
   logLevel: 'warning',
 });
-execFileSync('tsc', ['-p', 'tsconfig.build.json'], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
+execFileSync('tsc', ['-p', 'tsconfig.build.json'], {
+  cwd: root,
+  stdio: 'inherit',
+  shell: process.platform === 'win32',
+});

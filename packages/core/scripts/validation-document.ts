@@ -1,5 +1,4 @@
-import { examplesReport } from '../src/report/examples-report.js';
-import { render } from '../src/report/index.js';
+import { examplesReport, render } from '../src/report/index.js';
 
 /** From the root of the repository. */
 const command = 'node --conditions=@selvage/source --import=tsx packages/core/scripts/write-validation.ts';

@@ -21,6 +21,18 @@ export {
   starterDesign,
   type TargetResult,
 } from './design/index.js';
+// Published worked examples
+export {
+  type CheckedExample,
+  type CheckedValue,
+  checkExample,
+  checkExamples,
+  type ExampleCounts,
+  exampleCounts,
+  exampleIds,
+  type WorkedExample,
+  workedExamples,
+} from './examples/index.js';
 // Laminates
 export {
   allocateBatch,
@@ -47,8 +59,6 @@ export {
   type Stiffness,
   stiffness,
 } from './laminate/index.js';
-// Published worked examples
-export { checkExample, checkExamples, exampleCounts, exampleIds } from './examples/index.js';
 
 // Materials: constituents to plies
 export {

@@ -7,6 +7,16 @@ export type Basis = 'published' | 'measured' | 'derived' | 'assumed';
 /** How the source of a value was reached: read in the publication itself, recalled without re-reading, or computed. */
 export type Access = 'read' | 'recalled' | 'computed' | 'invented';
 
+const accesses: Readonly<Record<Access, string>> = {
+  read: 'read in the source',
+  recalled: 'recalled, not re-read',
+  computed: 'computed by an independent script',
+  invented: 'invented',
+};
+
+/** How a source or a value was reached, for readers. */
+export const accessInWords = (access: Access): string => accesses[access];
+
 /** Something the reader of a result must know: an assumption made, or a validity limit that was crossed. */
 export interface Note {
   readonly level: 'assumption' | 'warning';

@@ -1,11 +1,6 @@
-import {
-  accessInWords,
-  type CheckedExample,
-  type CheckedValue,
-  inputsInWords,
-  likePrinted,
-} from '../examples/index.js';
+import { type CheckedExample, type CheckedValue, inputsInWords, likePrinted } from '../examples/index.js';
 import { citation } from '../material/index.js';
+import { accessInWords } from '../provenance/index.js';
 import type { Block, Cell, Column } from './blocks.js';
 import { amount, heading, table, withoutNoise } from './sections/build.js';
 

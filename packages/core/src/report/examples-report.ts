@@ -1,5 +1,4 @@
 import {
-  accessInWords,
   type CheckedExample,
   checkExamples,
   type ExampleCounts,
@@ -7,12 +6,12 @@ import {
   exampleIds,
   isIndependent,
 } from '../examples/index.js';
-import { bibliography, citation } from '../material/index.js';
 import { fail, nearestHint } from '../problem/index.js';
 import { uniqueSources } from '../provenance/index.js';
 import type { Block, Report } from './blocks.js';
 import { exampleBlocks, independentBlocks, overviewTable } from './example-blocks.js';
 import { heading } from './sections/build.js';
+import { sourcesSection } from './sections/sources.js';
 
 const reading =
   'Of recalled values, agreement shows that the number is right for these inputs, not that the book prints it. The order is x, y, xy with engineering shear strain; the first ply lies at z = -h/2, and "top" is the face of a ply toward it. The tolerance is half a unit of the last printed digit, or one unit where the source cut digits off or went on from rounded numbers.';
@@ -31,14 +30,6 @@ function inWords({ values, within, examples, sources, read, independent }: Examp
     `${within} of ${values} values from ${sources} publications (${examples} examples) lie within the tolerance that their printed digits justify. ${read} of them were read in the publication, the others are recalled, not re-read.`,
     `${independent.within} of ${independent.values} further values, which no publication prints (${independent.examples} examples), lie within the rounding of an independent script's result.`,
   ];
-}
-
-function sourcesOf(examples: readonly CheckedExample[]): Block[] {
-  const entries = uniqueSources(examples.map(({ source }) => source)).map((key) => {
-    const access = bibliography[key]?.access;
-    return { key, text: citation(key), access: access === undefined ? 'not stated' : accessInWords(access) };
-  });
-  return [heading(2, 'Sources', 'sources'), { kind: 'sources', entries }];
 }
 
 function allExamples(examples: readonly CheckedExample[]): Block[] {
@@ -77,7 +68,11 @@ export function examplesReport(id?: string): Report {
     title: 'Worked examples, published and computed',
     ...(id === undefined ? {} : { subtitle: id }),
     units: 'metric',
-    blocks: [{ kind: 'paragraph', text: reading }, ...body, ...sourcesOf(examples)],
+    blocks: [
+      { kind: 'paragraph', text: reading },
+      ...body,
+      ...sourcesSection(uniqueSources(examples.map(({ source }) => source))),
+    ],
     data: { counts: exampleCounts(examples), examples },
   };
 }

@@ -1,8 +1,9 @@
-import { bibliography, entrySources, type LibraryEntry, library } from '../material/index.js';
+import { entrySources, type LibraryEntry, library } from '../material/index.js';
 import { fail, nearestHint } from '../problem/index.js';
-import { uniqueSources } from '../provenance/index.js';
+import { accessInWords, uniqueSources } from '../provenance/index.js';
 import type { Block, Cell, Report } from './blocks.js';
 import { heading, table } from './sections/build.js';
+import { sourcesSection } from './sections/sources.js';
 
 const libraryKinds = Object.keys(library) as (keyof typeof library)[];
 
@@ -48,7 +49,7 @@ function details(kind: keyof typeof library, id: string): Block[] {
     name,
     valueText(value),
     value.basis,
-    value.access === 'recalled' ? 'recalled, not re-read' : value.access,
+    accessInWords(value.access),
     `${value.source}: ${value.where}`,
     value.note ?? '',
   ]);
@@ -101,15 +102,7 @@ export function libraryReport(kind?: string, id?: string): Report {
         title: 'Starting points, not design values',
         items: ['Replace every value by your own test or the certificate of the lot before you rely on it.'],
       },
-      heading(2, 'Sources', 'sources'),
-      {
-        kind: 'sources',
-        entries: keys.map((key) => ({
-          key,
-          text: bibliography[key]?.citation ?? key,
-          access: bibliography[key]?.access ?? 'not stated',
-        })),
-      },
+      ...sourcesSection(keys),
     ],
     data: Object.fromEntries(
       kinds.map((one) => [

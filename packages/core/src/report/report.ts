@@ -1,10 +1,11 @@
 import { compute, type Model, type Results } from '../design/index.js';
 import type { UnitSystem } from '../quantity/index.js';
 import type { Block, Report } from './blocks.js';
-import { cautionSection, materialsSection, sourcesSection } from './sections/closing.js';
+import { cautionSection, materialsSection } from './sections/closing.js';
 import { laminateSection } from './sections/laminate.js';
 import { loadSection } from './sections/loads.js';
 import { overviewSection } from './sections/overview.js';
+import { sourcesSection } from './sections/sources.js';
 import { stitchingSection } from './sections/stitching.js';
 
 export interface ReportOptions {
@@ -33,7 +34,7 @@ export function report(model: Model | Results, options: ReportOptions = {}): Rep
           ...results.loads.flatMap(loadSection),
           ...materialsSection(results),
           cautionSection(results),
-          ...sourcesSection(results),
+          ...sourcesSection(results.sources),
         ];
   return {
     title: results.model.title,

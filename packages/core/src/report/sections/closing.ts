@@ -1,5 +1,4 @@
 import type { Provenance, Results } from '../../design/index.js';
-import { bibliography } from '../../material/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { heading, table } from './build.js';
 
@@ -60,20 +59,4 @@ export function cautionSection({ model }: Results): Block {
         : []),
     ],
   };
-}
-
-const accessInWords: Record<string, string> = {
-  read: 'read',
-  recalled: 'recalled, not re-read',
-  computed: 'computed',
-  invented: 'invented',
-};
-
-/** Exactly the sources of the models and values that were used. */
-export function sourcesSection({ sources }: Results): Block[] {
-  const entries = sources.map((key) => {
-    const entry = bibliography[key];
-    return { key, text: entry?.citation ?? key, access: accessInWords[entry?.access ?? ''] ?? 'not stated' };
-  });
-  return entries.length === 0 ? [] : [heading(2, 'Sources', 'sources'), { kind: 'sources', entries }];
 }

@@ -1,0 +1,64 @@
+import { fail, nearestHint } from '../problem/index.js';
+import { expansionMicromechanics, hybridMicromechanics, micromechanics } from './constituent-kinds.js';
+import {
+  bimetalCurvature,
+  laminateExpansion,
+  laminateModuli,
+  laminateResponse,
+  laminateStiffness,
+  prescribedStrain,
+  thermalResponse,
+} from './laminate-kinds.js';
+import {
+  offAxisCompliance,
+  offAxisExpansion,
+  offAxisPlyConstants,
+  offAxisStiffness,
+  plyStiffness,
+  quasiIsotropic,
+} from './ply-kinds.js';
+import { curedPly, glassThicknessFormula, massFractionFromDensity, plyThickness } from './thickness-kinds.js';
+import type { ComputedValues, WorkedExample } from './types.js';
+
+/** For each kind of example what the library computes from its inputs, by the keys that reference-data/README.md names. */
+const kinds = {
+  'ply-stiffness': plyStiffness,
+  'off-axis-stiffness': offAxisStiffness,
+  'off-axis-compliance': offAxisCompliance,
+  'off-axis-constants': offAxisPlyConstants,
+  'off-axis-expansion': offAxisExpansion,
+  'quasi-isotropic': quasiIsotropic,
+  'laminate-stiffness': laminateStiffness,
+  'laminate-response': laminateResponse,
+  'thermal-response': thermalResponse,
+  'laminate-expansion': laminateExpansion,
+  'prescribed-strain': prescribedStrain,
+  'laminate-moduli': laminateModuli,
+  micromechanics,
+  'hybrid-micromechanics': hybridMicromechanics,
+  'expansion-micromechanics': expansionMicromechanics,
+  'ply-thickness': plyThickness,
+  'fibre-mass-fraction': massFractionFromDensity,
+  'glass-thickness-formula': glassThicknessFormula,
+  'bimetal-curvature': bimetalCurvature,
+  'cured-ply': curedPly,
+} as const;
+
+/**
+ * What the library computes from the inputs of an example, SI.
+ * @throws unknown-name for a kind that the library does not compute
+ */
+export function compute(example: Pick<WorkedExample, 'id' | 'kind' | 'inputs'>): ComputedValues {
+  const { id, kind, inputs } = example;
+  if (!Object.hasOwn(kinds, kind)) {
+    fail({
+      code: 'unknown-name',
+      message: `example ${id} is of the kind \`${kind}\`, which is not computed`,
+      allowed: Object.keys(kinds).join(', '),
+      ...nearestHint(kind, Object.keys(kinds)),
+    });
+  }
+  // The inputs are data of the repository; test/published runs every example through its kind.
+  const computeKind = kinds[kind as keyof typeof kinds] as (given: unknown) => ComputedValues;
+  return computeKind(inputs);
+}

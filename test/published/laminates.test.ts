@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import {
+  checkExample,
+  checkExamples,
+  exampleCounts,
+  exampleIds,
+  isIndependent,
+  workedExamples,
+} from '../../packages/core/src/examples/index.js';
+import { citation } from '../../packages/core/src/material/index.js';
+
+/** Relative; the independent script's numbers are kept with twelve digits. */
+const oracleTolerance = 1e-9;
+
+for (const example of workedExamples) {
+  const { source, where, title, access } = example;
+  describe(`${citation(source)}, ${where} (${access}): ${title}`, () => {
+    const { rows, dropped } = checkExample(example);
+
+    it.each(rows)('$key is $printed $unit within the last printed digit', ({ key, published, computed, tolerance }) => {
+      expect(Object.keys(example.values)).toContain(key);
+      expect(Math.abs(computed - published)).toBeLessThanOrEqual(tolerance * (1 + 1e-9));
+    });
+
+    it.each([...rows, ...dropped])('$key is $oracle $unit as an independent script computes it', (row) => {
+      expect(Math.abs(row.computed - row.oracle)).toBeLessThanOrEqual(oracleTolerance * Math.abs(row.oracle));
+    });
+  });
+}
+
+describe('the worked examples', () => {
+  const checked = checkExamples();
+
+  it('are all computed, with every value that they state and none left out', () => {
+    expect(checked.map(({ id }) => id)).toEqual(exampleIds);
+    checked.forEach(({ id, rows }, i) => {
+      expect(
+        rows.map(({ key }) => key),
+        id,
+      ).toEqual(Object.keys(workedExamples[i]!.values));
+      expect(rows.length, id).toBeGreaterThan(0);
+    });
+  });
+
+  it('are counted: publications apart from the independent script, and only agreement as agreement', () => {
+    const counts = exampleCounts();
+    const all = workedExamples.flatMap(({ values }) => Object.keys(values)).length;
+    expect(counts.values + counts.independent.values).toBe(all);
+    expect(counts.examples + counts.independent.examples).toBe(workedExamples.length);
+    for (const count of [counts.values, counts.read, counts.examples, counts.sources, counts.independent.values]) {
+      expect(count).toBeGreaterThan(0);
+    }
+    expect(counts.within).toBe(counts.values);
+    expect(counts.independent.within).toBe(counts.independent.values);
+  });
+
+  it('count a value outside its tolerance as not within', () => {
+    const wrong = checked.map((one) => ({ ...one, rows: one.rows.map((row) => ({ ...row, within: false })) }));
+    expect(exampleCounts(wrong).within).toBe(0);
+    expect(exampleCounts(wrong).values).toBe(exampleCounts().values);
+  });
+
+  it('print enough digits to show a change of 1 % in nearly every value, without the independent script', () => {
+    const rows = checked.filter((one) => !isIndependent(one)).flatMap((one) => one.rows);
+    const blind = rows.filter(
+      ({ computed, published, tolerance }) => Math.abs(computed * 1.01 - published) <= tolerance,
+    );
+    // Two printed digits (betax 0.45, the bimetal's 1.5) cannot show 1 %; the independent script still does.
+    expect(blind.length).toBeLessThan(0.05 * rows.length);
+  });
+});
+
+describe('an example that the library cannot compute', () => {
+  const [example] = workedExamples;
+
+  it('is refused when its kind is unknown, with the nearest kind', () => {
+    expect(() => checkExample({ ...example!, kind: 'ply-stifness' })).toThrow(
+      expect.objectContaining({
+        problems: [expect.objectContaining({ code: 'unknown-name', hint: 'did you mean `ply-stiffness`?' })],
+      }),
+    );
+    expect(() => checkExample({ ...example!, kind: 'constructor' })).toThrow('kind `constructor`');
+  });
+
+  it('is refused when it states a value that is not among the computed ones', () => {
+    const { S11 } = example!.values;
+    expect(() => checkExample({ ...example!, values: { S13: S11! } })).toThrow(
+      expect.objectContaining({ problems: [expect.objectContaining({ code: 'unknown-name' })] }),
+    );
+    expect(() => checkExample({ ...example!, values: { toString: S11! } })).toThrow('`toString`');
+  });
+
+  it('is refused when an input is no quantity of its kind', () => {
+    const ply = { E1: '181 mm', E2: '10.3 GPa', G12: '7.17 GPa', nu12: 0.28 };
+    expect(() => checkExample({ ...example!, inputs: { ...example!.inputs, ply } })).toThrow(
+      expect.objectContaining({ problems: [expect.objectContaining({ code: 'unit-mismatch' })] }),
+    );
+  });
+});

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { exampleCounts, exampleIds, workedExamples } from '../../packages/core/src/examples/index.js';
+import { likePrinted } from '../../packages/core/src/examples/words.js';
+import type { Block } from '../../packages/core/src/report/blocks.js';
+import { examplesReport } from '../../packages/core/src/report/examples-report.js';
+import { render } from '../../packages/core/src/report/index.js';
+
+type Table = Extract<Block, { kind: 'table' }>;
+const tables = (blocks: readonly Block[]): Table[] => blocks.filter((block) => block.kind === 'table');
+
+describe('the report of the worked examples', () => {
+  const report = examplesReport();
+
+  it('shows every value of every example once', () => {
+    const { values, independent } = exampleCounts();
+    const rows = tables(report.blocks)
+      .filter(({ columns }) => columns.some(({ label }) => label === 'Within') && columns[1]?.label !== 'What it is')
+      .flatMap((table) => table.rows);
+    expect(rows.length).toBe(values + independent.values);
+  });
+
+  it('lists the publications with how each was obtained, and the verdict on its values', () => {
+    const [overview] = tables(report.blocks);
+    const published = workedExamples.filter(({ access }) => access !== 'computed');
+    expect(overview!.rows.map(([id]) => id)).toEqual(published.map(({ id }) => id));
+    expect(overview!.rows.map(([, , , obtained]) => obtained)).toEqual(
+      published.map(({ access }) => (access === 'read' ? 'read in the source' : 'recalled, not re-read')),
+    );
+    expect(new Set(overview!.rows.map((row) => row[5]))).toEqual(new Set(['all']));
+  });
+
+  it('has ids and headings of their own, and prints in every format', () => {
+    const ids = report.blocks.flatMap((block) => (block.kind === 'heading' ? [block.id] : []));
+    const tableIds = tables(report.blocks).map(({ id }) => id);
+    expect(new Set([...ids, ...tableIds]).size).toBeGreaterThanOrEqual(Math.max(ids.length, tableIds.length));
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(new Set(tableIds).size).toBe(tableIds.length);
+    for (const format of ['text', 'markdown', 'html', 'json', 'csv'] as const) {
+      expect(render(report, format)).toContain('off-axis-stiffness-carbon');
+    }
+  });
+
+  it('gives one example with its citation, place, inputs and remark', () => {
+    const text = render(examplesReport('laminate-expansion-carbon'), 'markdown');
+    for (const part of ['Kaw, A. K.', 'Example 4.6', 'alpha2 2.25e-5 1/K', 'recalled, not re-read', '1 of 1 within']) {
+      expect(text).toContain(part);
+    }
+    expect(text).not.toContain('off-axis');
+  });
+
+  it('shows a recalled number that does not follow from the inputs, and does not count it', () => {
+    const { blocks, data } = examplesReport('laminate-expansion-carbon');
+    const dropped = tables(blocks).find(({ id }) => id.endsWith('-dropped'));
+    expect(dropped!.rows).toEqual([['alphay', '1/K', '2.006e-6', '2.59959e-6']]);
+    expect(data.counts).toMatchObject({ values: 1, within: 1 });
+  });
+
+  it('gives the same as data, with numbers in the unit named beside them', () => {
+    const { examples } = JSON.parse(render(examplesReport('bimetal-curvature'), 'json'));
+    expect(examples).toMatchObject([
+      {
+        id: 'bimetal-curvature',
+        source: 'timoshenko-1925',
+        rows: [{ key: 'coefficient', published: 1.5, within: true }],
+      },
+    ]);
+    expect(examples[0].rows[0].computed).toBeCloseTo(1.5, 12);
+  });
+
+  it('names the sources of the examples shown and no others', () => {
+    const keys = (blocks: readonly Block[]) =>
+      blocks.flatMap((block) => (block.kind === 'sources' ? block.entries.map(({ key }) => key) : []));
+    expect(new Set(keys(report.blocks))).toEqual(new Set(workedExamples.map(({ source }) => source)));
+    expect(keys(examplesReport('bimetal-curvature').blocks)).toEqual(['timoshenko-1925']);
+  });
+
+  it('refuses an unknown id and offers the nearest one', () => {
+    expect(exampleIds).toContain('bimetal-curvature');
+    expect(() => examplesReport('bimetal-curvatur')).toThrow(
+      expect.objectContaining({
+        problems: [expect.objectContaining({ code: 'unknown-name', hint: 'did you mean `bimetal-curvature`?' })],
+      }),
+    );
+  });
+});
+
+describe('a computed number in the style of the printed one', () => {
+  it('has the same power of ten and two more digits', () => {
+    expect(likePrinted(181811138844, '181.8e9')).toBe('181.811e9');
+    expect(likePrinted(-1.54696132597e-12, '-1.547e-12')).toBe('-1.54696e-12');
+    expect(likePrinted(0.512499, '0.512')).toBe('0.51250');
+    expect(likePrinted(1280.5, '1280')).toBe('1280.50');
+  });
+});
