@@ -8,7 +8,7 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     setupFiles: ['test/silent.ts'],
-    reporters: ['dot', './test/closing-line.ts'],
+    reporters: ['default', './test/closing-line.ts'],
     coverage: {
       provider: 'v8',
       include: ['packages/core/src/**/*.ts'],

@@ -1,6 +1,13 @@
 import type { Reporter, TestModule } from 'vitest/node';
 import { exampleCounts } from '../packages/core/src/examples/index.js';
 
+const publishedChecks = 'test/published/laminates.test.ts';
+
+function published(): string {
+  const { values, within, examples, sources } = exampleCounts();
+  return `published values compared: ${values}, within tolerance: ${within}, from ${examples} examples of ${sources} sources\n`;
+}
+
 /** Prints, after everything else, what was compared with publications and one line with the counts of tests. */
 export default class ClosingLine implements Reporter {
   onTestRunEnd(modules: readonly TestModule[]): void {
@@ -12,8 +19,7 @@ export default class ClosingLine implements Reporter {
       }
       count.failed += module.errors().length;
     }
-    const { values, examples, sources } = exampleCounts();
-    process.stdout.write(`compared ${values} published values of ${examples} examples from ${sources} sources\n`);
+    if (modules.some(({ moduleId }) => moduleId.endsWith(publishedChecks))) process.stdout.write(published());
     process.stdout.write(`${count.passed} passed, ${count.failed} failed, ${count.skipped} skipped\n`);
   }
 }

@@ -126,7 +126,7 @@ describe('every kind of quantity', () => {
   it.each(names)('%s survives being printed and read again in both unit systems', (kind) => {
     for (const units of ['metric', 'us'] as const) {
       const shown = formatQuantity(1.2345678901, kind, { units, digits: 17 });
-      const text = shown.replace(/10⁻⁶(.*)$/, (_, rest: string) => (rest === '' ? 'microstrain' : `1e-6${rest}`));
+      const text = shown.replace(/·10⁻⁶(.*)$/, (_, rest: string) => (rest === '' ? ' microstrain' : ` 1e-6${rest}`));
       const read = parseQuantity(text, kind === 'temperature' ? 'temperature' : kind);
       expect(read.ok && Math.abs(read.value / 1.2345678901 - 1)).toBeLessThan(1e-9);
     }

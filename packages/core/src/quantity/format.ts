@@ -75,5 +75,7 @@ export function displayNumber(value: number, kind: KindName, options: DisplayOpt
 export function formatQuantity(value: number, kind: KindName, options: DisplayOptions = {}): string {
   const unit = displayUnit(kind, options.units);
   const number = displayNumber(value, kind, options);
-  return unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;
+  if (unit === '') return number;
+  if (unit === '°') return `${number}°`;
+  return unit.startsWith('10') ? `${number}·${unit}` : `${number} ${unit}`;
 }

@@ -29,7 +29,10 @@ function responseTable({ response }: LoadResult, id: string): Block {
 }
 
 function stressTable({ response }: LoadResult, id: string): Block {
-  const size = three(response.plies.flatMap((ply) => [...ply.top.stress12, ...ply.bottom.stress12]));
+  const points = response.plies.flatMap((ply) => [ply.top, ply.bottom]);
+  const size = three(points.flatMap((point) => point.stress12));
+  const strained = three(points.flatMap((point) => point.strain12));
+  const height = three(points.map((point) => point.z));
   const rows = response.plies.flatMap((ply, i): Cell[][] =>
     [ply.bottom, ply.top]
       .sort((a, b) => a.z - b.z)
@@ -37,9 +40,9 @@ function stressTable({ response }: LoadResult, id: string): Block {
         String(i + 1),
         ply.name,
         amount(ply.angle, 'angle'),
-        amount(point.z, 'length'),
+        amount(withoutNoise(point.z, height), 'length'),
         ...point.stress12.map((value) => amount(withoutNoise(value, size), 'stress')),
-        ...point.strain12.map((value) => amount(withoutNoise(value, three(point.strain12)), 'strain')),
+        ...point.strain12.map((value) => amount(withoutNoise(value, strained), 'strain')),
       ]),
   );
   return table(

@@ -26,8 +26,11 @@ function edgeWindow(pattern: RowsPattern): { holes: Penetration[]; field: { widt
   const pitch = Math.max(...pattern.rows.map((row) => row.pitch));
   const last = Math.max(...pattern.rows.map((row) => row.offset));
   const first = Math.min(...pattern.rows.map((row) => row.offset));
-  const width = Math.min(10 * pitch, Math.max(...pattern.rows.map((row) => row.length)));
-  const holes = penetrations(pattern).filter((hole) => hole.x <= width);
+  const lead = pitch / 2;
+  const width = Math.min(10 * pitch, Math.max(...pattern.rows.map((row) => row.length))) + 2 * lead;
+  const holes = penetrations(pattern)
+    .map((hole) => ({ ...hole, x: hole.x + lead }))
+    .filter((hole) => hole.x < width);
   return { holes, field: { width, height: last + first } };
 }
 
