@@ -1,5 +1,5 @@
 import type { Laminate } from '../laminate/index.js';
-import type { Access, Basis, SourceKey } from '../provenance/index.js';
+import type { Access, Basis, Note, SourceKey } from '../provenance/index.js';
 import type { UnitSystem } from '../quantity/index.js';
 import type { StitchPlan, StitchSummary } from '../stitch/index.js';
 import type { LoadEntry, TargetEntry } from './schema/design.js';
@@ -17,6 +17,8 @@ export interface Provenance {
   /** The library entry that gave its values, and their sources. */
   readonly library?: string;
   readonly sources: readonly SourceKey[];
+  /** Cautions and assumed values of the library entry. */
+  readonly notes: readonly Note[];
 }
 
 /** One entry of a stack as written: a ply, or a fabric that becomes several plies. */

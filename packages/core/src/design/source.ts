@@ -123,7 +123,10 @@ const quotedCode = 'an orientation code needs quotes: stack: "[0/90]s"';
 
 /** What the YAML parser complained about, and keys that no design may hold, as problems with places. */
 export function syntaxProblems(source: SourceDocument): Problem[] {
-  return [...source.document.errors.map((error) => syntaxProblem(error, source)), ...forbiddenKeys(source)];
+  const problems = source.document.errors.map((error) => syntaxProblem(error, source));
+  // One tab makes many lines unreadable: what follows from it is not worth a word.
+  const tabs = problems.filter((problem) => problem.code === 'tab');
+  return tabs.length > 0 ? tabs : [...problems, ...forbiddenKeys(source)];
 }
 
 /** `__proto__` means something else to JavaScript than to a reader; the schema would drop it in silence. */
@@ -162,6 +165,16 @@ function syntaxProblem(error: YAMLError, source: SourceDocument): Problem {
       message: 'the file holds more than one document',
       allowed: 'one document; no second `---`',
       where,
+    };
+  }
+  const quote = /^missing closing (["'])/i.exec(error.message)?.[1];
+  if (quote !== undefined) {
+    const opening = Math.max(0, source.text.lastIndexOf(quote, start - 1));
+    return {
+      code: 'syntax',
+      message: 'a quotation mark is not closed',
+      allowed: `a closing ${quote}`,
+      where: placeAt(source, opening, opening + 1),
     };
   }
   const looksLikeCode = /\][0-9_]*[sStT]|\[[^\]]*[±~/]/.test(where.excerpt);

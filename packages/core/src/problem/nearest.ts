@@ -1,5 +1,11 @@
 import { distance } from 'fastest-levenshtein';
 
+/** Edits from one word to the other; letters in the wrong order count as one edit, not two. */
+function spellingDistance(a: string, b: string): number {
+  const d = distance(a, b);
+  return d === 2 && [...a].sort().join('') === [...b].sort().join('') ? 1 : d;
+}
+
 /**
  * The word of `known` closest in spelling to `word`, or undefined when none is close enough to be what was meant
  * (more than a third of its letters differ). Case is ignored.
@@ -8,7 +14,7 @@ export function nearest(word: string, known: Iterable<string>): string | undefin
   let best: string | undefined;
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const candidate of known) {
-    const d = distance(word.toLowerCase(), candidate.toLowerCase());
+    const d = spellingDistance(word.toLowerCase(), candidate.toLowerCase());
     if (d < bestDistance) {
       best = candidate;
       bestDistance = d;

@@ -58,13 +58,19 @@ function dimensionInWords(dimension: string): string {
     .join('·');
 }
 
+/** "a stress (mass·length⁻¹·time⁻²)"; "a length" alone, where the name says the dimension already. */
+function withDimension(name: string, dimension: string): string {
+  const words = dimensionInWords(dimension);
+  return name.endsWith(words) ? name : `${name} (${words})`;
+}
+
 function whatItIs(unit: UnitValue): string {
   const same = (Object.keys(kinds) as KindName[]).find(
     (name) => name !== 'number' && dimensionOf(name) === unit.dimension,
   );
   const words = dimensionInWords(unit.dimension);
   if (unit.dimension === '') return words;
-  return same === undefined ? words : `${kinds[same].name} (${words})`;
+  return same === undefined ? words : withDimension(kinds[same].name, unit.dimension);
 }
 
 function toKind(value: number, unit: UnitValue, kind: KindName): number {
@@ -126,7 +132,7 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
   if (unitText === '' && !bareNumberKinds.has(kind)) {
     return refuse({
       code: 'unit-missing',
-      message: `\`${text}\` has no unit, but ${kinds[kind].name} (${dimensionInWords(dimensionOf(kind))}) is needed`,
+      message: `\`${text}\` has no unit, but ${withDimension(kinds[kind].name, dimensionOf(kind))} is needed`,
       allowed: `units: ${units.join(', ')}`,
       hint: `write for example \`${text} ${units[0] ?? ''}\``,
       path,
@@ -149,7 +155,7 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
   if (unit.dimension !== needed && !plainAngle) {
     return refuse({
       code: 'unit-mismatch',
-      message: `\`${unitText}\` is ${whatItIs(unit)}, but ${kinds[kind].name} (${dimensionInWords(needed)}) is needed`,
+      message: `\`${unitText}\` is ${whatItIs(unit)}, but ${withDimension(kinds[kind].name, needed)} is needed`,
       allowed: units.length === 0 ? 'a number without unit' : `units: ${units.join(', ')}`,
       within,
       path,

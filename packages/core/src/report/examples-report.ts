@@ -55,7 +55,7 @@ export function examplesReport(id?: string): Report {
     fail({
       code: 'unknown-name',
       message: `there is no worked example \`${id}\``,
-      allowed: 'the ids that `examples` lists',
+      allowed: 'an id from the overview of all examples',
       ...nearestHint(id, exampleIds),
     });
   }

@@ -28,7 +28,7 @@ export {
   withStrands,
 } from './stitch-type.js';
 export { type StitchPlan, type StitchSummary, stitchSummary } from './summary.js';
-export { bundleArea, bundlePerimeter, checkThread, defaultPacking, fibreArea, threadDiameter } from './thread.js';
+export { bundleArea, bundlePerimeter, checkThread, fibreArea, threadDiameter } from './thread.js';
 export type {
   CrossingPattern,
   EdgeRow,

@@ -3,7 +3,7 @@ import { requireNotNegative, requirePositive } from './check.js';
 import type { Thread } from './types.js';
 
 /** Fibre share inside the outline of a cured strand when none is given; usual range 0.55 to 0.75 (recalled, not re-read). */
-export const defaultPacking = 0.65;
+const defaultPacking = 0.65;
 
 /** Share of a circle's area that equal parallel round fibres can fill at most: pi/(2 sqrt 3), hexagonal packing. */
 const closestPacking = Math.PI / (2 * Math.sqrt(3));

@@ -9,7 +9,7 @@ export interface Thread {
   readonly tenacity?: number;
   /** Axial stiffness per linear density, N/(kg/m). */
   readonly modulus?: number;
-  /** Fibre share of the strand's cross-section inside its round outline; {@link defaultPacking} when not given. */
+  /** Fibre share of the strand's cross-section inside its round outline; 0.65 when not given. */
   readonly packing?: number;
 }
 

@@ -1,4 +1,5 @@
 import {
+  entryNotes,
   entrySources,
   type Fibre,
   type LibraryEntry,
@@ -14,6 +15,16 @@ import { type Context, own, unknownName, use } from './context.js';
 
 type Kind = Provenance['kind'];
 
+/** Values of a library entry that a design takes over, by kind; only of these the cautions are passed on. */
+const taken: Readonly<Record<Kind, readonly string[]>> = {
+  fibre: ['E1', 'E2', 'G12', 'nu12', 'nu23', 'density', 'alpha1', 'alpha2'],
+  resin: ['E', 'nu', 'density', 'alpha', 'beta'],
+  ply: ['E1', 'E2', 'G12', 'nu12', 'density', 'Vf', 'Xt', 'Xc', 'Yt', 'Yc', 'S', 'alpha1', 'alpha2', 'beta1', 'beta2'],
+  fabric: ['arealMass'],
+  core: ['E', 'G', 'nu', 'density'],
+  thread: ['linearDensity', 'density', 'tenacity', 'modulus'],
+};
+
 /** Remembers a library entry as used. */
 export function useLibrary(context: Context, kind: Kind, name: string, entry: LibraryEntry): void {
   use(context, {
@@ -21,8 +32,8 @@ export function useLibrary(context: Context, kind: Kind, name: string, entry: Li
     kind,
     label: entry.label,
     library: name,
-    sources: entrySources(entry),
-    ...(entry.note === undefined ? {} : { note: entry.note }),
+    sources: entrySources(entry, taken[kind]),
+    notes: entryNotes(entry, taken[kind]),
   });
 }
 
@@ -37,10 +48,12 @@ interface OwnEntry {
 /** Remembers an entry of the design file as used, with the library entry that completed it. */
 export function useOwn(context: Context, kind: Kind, name: string, entry: OwnEntry, base?: LibraryEntry): void {
   const { label, source, basis, note, from } = entry;
+  const fromLibrary = taken[kind].filter((key) => (entry as Readonly<Record<string, unknown>>)[key] === undefined);
   use(context, {
     name,
     kind,
-    sources: base === undefined ? [] : entrySources(base),
+    sources: base === undefined ? [] : entrySources(base, fromLibrary),
+    notes: base === undefined ? [] : entryNotes(base, fromLibrary),
     ...(label === undefined ? {} : { label }),
     ...(source === undefined ? {} : { source }),
     ...(basis === undefined ? {} : { basis }),

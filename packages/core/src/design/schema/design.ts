@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { choice, named, section, text } from './fields.js';
+import { choice, listOf, named, section, text } from './fields.js';
 import { laminateEntry } from './laminates.js';
 import { loadEntry, targetEntry } from './loads.js';
 import { material, threadEntry } from './materials.js';
@@ -7,7 +7,9 @@ import { stitchingEntry } from './stitching.js';
 
 /** The design file, version 1: the one source of its types, of the JSON Schema and of the reference page. */
 export const designSchema = section('a design', {
-  format: z.literal(1, { error: () => '1' }).check(z.describe('version of the file format: 1')),
+  format: z
+    .literal(1, { error: () => '1, the only format there is' })
+    .check(z.describe('version of the file format: 1')),
   title: text('title of the design'),
   units: z.optional(choice('units of the report', ['metric', 'us'])),
   notes: z.optional(
@@ -20,7 +22,7 @@ export const designSchema = section('a design', {
   laminates: named('laminates by name', laminateEntry),
   stitching: z.optional(named('stitch plans by name', stitchingEntry)),
   loads: z.optional(named('load cases by name', loadEntry)),
-  targets: z.optional(z.array(targetEntry, { error: () => 'a list of targets' }).check(z.maxLength(500))),
+  targets: z.optional(listOf('a list of targets', targetEntry, 500)),
 });
 
 export type DesignFile = z.output<typeof designSchema>;

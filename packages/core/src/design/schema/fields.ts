@@ -12,15 +12,19 @@ export interface Range {
   readonly below?: number;
 }
 
-const limits = (kind: KindName, range: Range): string =>
-  [
-    range.above === undefined ? '' : `above ${formatQuantity(range.above, kind)}`,
-    range.min === undefined ? '' : `at least ${formatQuantity(range.min, kind)}`,
-    range.max === undefined ? '' : `at most ${formatQuantity(range.max, kind)}`,
-    range.below === undefined ? '' : `below ${formatQuantity(range.below, kind)}`,
+/** Limits in words: "above 0 mm", "from 10 % to 75 %", "above 0 % and below 100 %". */
+function limits(kind: KindName, { above, min, max, below }: Range): string {
+  const show = (value: number): string => (value === 0 ? '0' : formatQuantity(value, kind));
+  if (min !== undefined && max !== undefined) return `from ${show(min)} to ${show(max)}`;
+  return [
+    above === undefined ? '' : `above ${show(above)}`,
+    min === undefined ? '' : `at least ${show(min)}`,
+    max === undefined ? '' : `at most ${show(max)}`,
+    below === undefined ? '' : `below ${show(below)}`,
   ]
     .filter((part) => part !== '')
     .join(' and ');
+}
 
 const outside = (value: number, { above, min, max, below }: Range): boolean =>
   (above !== undefined && value <= above) ||
@@ -50,7 +54,6 @@ const example: Partial<Record<KindName, string>> = {
   length: '4 mm',
   linearDensity: '75 tex',
   modulus: '38.1 GPa',
-  number: '0.28',
   stress: '40 MPa',
   temperatureChange: '-60 K',
   tenacity: '1.7 N/tex',
@@ -58,8 +61,8 @@ const example: Partial<Record<KindName, string>> = {
 
 const described = (kind: KindName, words: string, range: Range): string => {
   const limit = limits(kind, range);
-  const such = example[kind] ?? `1 ${kinds[kind].metric}`;
-  return `${words}: ${kinds[kind].name}${limit === '' ? '' : ` ${limit}`}, for example ${such}`;
+  const such = example[kind] ?? (kinds[kind].metric === '' ? undefined : `1 ${kinds[kind].metric}`);
+  return `${words}: ${kinds[kind].name}${limit === '' ? '' : ` ${limit}`}${such === undefined ? '' : `, for example ${such}`}`;
 };
 
 /** A quantity of one kind: text with unit in, SI number out. */
@@ -104,6 +107,10 @@ export function named<Value extends z.core.$ZodType>(words: string, value: Value
 
 /** One or more lines of free text. */
 export const text = (words: string) => z.string({ error: () => words }).check(z.maxLength(4000), z.describe(words));
+
+/** A list with its own words for readers. */
+export const listOf = <Item extends z.core.$ZodType>(words: string, item: Item, most: number) =>
+  z.array(item, { error: () => words }).check(z.minLength(1), z.maxLength(most), z.describe(words));
 
 /** The name of something declared in the file or in the library. */
 export const reference = (words: string) => z.string({ error: () => words }).check(z.describe(words));

@@ -1,12 +1,14 @@
 import * as z from 'zod/mini';
-import type { KindName } from '../../quantity/index.js';
+import { type KindName, kinds } from '../../quantity/index.js';
 import { choice, quantity, reference, section, text } from './fields.js';
 
 const three = (kind: KindName, words: string) => {
   const component = z.nullable(quantity(kind, words));
-  return z.tuple([component, component, component], {
-    error: () => `${words}: a list of three, [x, y, xy]; null for a component that follows`,
-  });
+  return z
+    .tuple([component, component, component], {
+      error: () => `${words}: a list of three, [x, y, xy]; null for a component that follows`,
+    })
+    .check(z.describe(`${words}: [x, y, xy], ${kinds[kind].name} each; null for a component that follows`));
 };
 
 export const loadEntry = section('a load case on a laminate', {

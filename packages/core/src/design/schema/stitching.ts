@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { stitchTypeIds } from '../../stitch/index.js';
-import { choice, quantity, reference, section, text } from './fields.js';
+import { choice, listOf, quantity, reference, section, text } from './fields.js';
 
 const patterns = ['parallel', 'staggered', 'zigzag', 'crossing', 'edgeRows'] as const;
 
@@ -49,7 +49,7 @@ export const stitchingEntry = section('a stitch plan', {
       turn: z.optional(quantity('angle', 'angle through which the convex edge turns', { min: 0, max: 360 })),
     }),
   ),
-  rows: z.optional(z.array(edgeRow).check(z.minLength(1), z.maxLength(50))),
+  rows: z.optional(listOf('rows along the edge, nearest to the edge first', edgeRow, 50)),
   dryFibreVolumeFraction: z.optional(
     quantity('fraction', 'fibre volume fraction of the dry stack under the presser foot', { min: 0.2, max: 0.7 }),
   ),

@@ -1,4 +1,5 @@
 import type { Provenance, Results } from '../../design/index.js';
+import { uniqueNotes } from '../../provenance/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { heading, table } from './build.js';
 
@@ -31,6 +32,7 @@ export function materialsSection({ model }: Results): Block[] {
       [{ label: 'Name' }, { label: 'Kind' }, { label: 'Description' }, { label: 'Basis' }, { label: 'Source' }],
       rows,
     ),
+    { kind: 'notes', notes: uniqueNotes(model.provenance.flatMap((one) => one.notes)) },
   ];
 }
 

@@ -1,0 +1,37 @@
+import { type Report, render, report } from '@selvage/core';
+import type { Given } from '../command.js';
+import { fromInput, readDesignInput } from '../design.js';
+import type { ExitCode } from '../exit.js';
+import type { Input } from '../input.js';
+import { writeWhole } from '../output.js';
+import { formatOf, present, unitsOf } from '../presentation.js';
+import { judgeTargets } from '../targets.js';
+import { stderrText } from '../terminal.js';
+import { usageStop } from '../usage.js';
+
+export async function run(given: Given): Promise<ExitCode> {
+  formatOf(given);
+  if (given.values.get('html') === '-') throw usageStop('`--html` needs the name of a file', given.command);
+  if (given.flags.has('watch')) {
+    const { watchDesign } = await import('../watch.js');
+    return watchDesign(given, (input, first) => once(given, input, first));
+  }
+  return judgeTargets(await once(given, await readDesignInput(given), true));
+}
+
+/** One report from one state of the design; `print` is whether it also goes to standard output. */
+async function once(given: Given, input: Input, print: boolean): Promise<Report> {
+  const units = unitsOf(given);
+  const summary = given.flags.has('summary');
+  const page = given.values.get('html');
+  const { shown, whole } = fromInput(input, given, (model) => {
+    const shown = report(model, { ...units, summary });
+    return { shown, whole: summary && page !== undefined ? report(model, units) : shown };
+  });
+  if (page !== undefined) {
+    await writeWhole(page, render(whole, 'html', { units: whole.units }));
+    await stderrText(`wrote ${page}\n`);
+  }
+  if (print || (given.values.get('out') ?? '-') !== '-') await present(shown, given);
+  return shown;
+}
