@@ -51,6 +51,13 @@ function missingLayer(context: Context, item: PlacedEntry): void {
   const inLibrary = (['plies', 'fabrics', 'cores'] as const).find((kind) =>
     Object.hasOwn(library[kind] as Record<string, LibraryEntry>, material),
   );
+  if (/^[sStT]$/.test(material)) {
+    context.problems.push({
+      ...problem,
+      hint: `to mirror or close the stack, \`${material}\` stands behind the bracket: "[0/90]${material}"`,
+    });
+    return;
+  }
   context.problems.push(
     inLibrary === undefined
       ? problem

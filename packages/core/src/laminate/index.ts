@@ -1,0 +1,17 @@
+export { diagnosis } from './diagnosis.js';
+export type { Diagnosis, DiagnosisMeasures } from './diagnosis-types.js';
+export { engineeringConstants, type LaminateConstants, offAxisConstants } from './engineering-constants.js';
+export { isCloth, isIsotropic } from './fibre-directions.js';
+export { type FreeExpansion, moistureExpansionOf, thermalExpansionOf } from './free-expansion.js';
+export { evaluateBatch } from './kernel.js';
+export { allocateBatch, type Batch, type BatchResult, layout, STRIDE } from './kernel-layout.js';
+export { type LaminationParameters, laminationParameters } from './lamination-parameters.js';
+export type { Components, Load } from './load.js';
+export { parseOrientationCode, type StackItem } from './orientation-code-parse.js';
+export { type PrintItem, printOrientationCode } from './orientation-code-print.js';
+export { makeQbarTable, tabulateQbar } from './qbar.js';
+export { type PlyPoint, type PlyResponse, type Response, respond } from './respond.js';
+export { type ArealMass, arealMass, laminate } from './stack.js';
+export type { Block } from './stack-pattern.js';
+export { stiffness } from './stiffness.js';
+export type { EngineeringConstants, Laminate, Matrix3, Stiffness, Vector3 } from './types.js';

@@ -1,0 +1,72 @@
+import { fail } from '../problem/index.js';
+import { invertStiffness } from './kernel-inverse.js';
+import { type Batch, type BatchResult, layout, STRIDE } from './kernel-layout.js';
+import { sumStack } from './kernel-sum.js';
+
+/**
+ * Writes the seven engineering constants of a compliance: Ex, Ey, Gxy, nuxy, nuyx, etaxyx, etaxyy.
+ *
+ * E = scale / c11, G = scale / c66, nuxy = -c12 / c11, etaxyx = c16 / c11. For in-plane constants the compliance is a and
+ * the scale 1/t; for flexural ones it is d and 12/t³.
+ *
+ * @param c holds the compliance 11, 12, 16, 22, 26, 66 from `from` on
+ * @source Jones 1999, ch. 2 (constants of an anisotropic sheet), applied to a and d
+ */
+export function writeConstants(c: Float64Array, from: number, scale: number, out: Float64Array, to: number): void {
+  const r1 = 1 / c[from]!;
+  const r2 = 1 / c[from + 3]!;
+  const less12 = 0 - c[from + 1]!;
+  out[to] = scale * r1;
+  out[to + 1] = scale * r2;
+  out[to + 2] = scale / c[from + 5]!;
+  out[to + 3] = less12 * r1;
+  out[to + 4] = less12 * r2;
+  out[to + 5] = c[from + 2]! * r1;
+  out[to + 6] = c[from + 4]! * r2;
+}
+
+/**
+ * Stiffness, inverse and engineering constants of many laminates, without allocating anything per laminate.
+ *
+ * Every other function of this folder that needs A, B, D or their inverse calls this one. The result of a laminate depends
+ * on its own plies alone, bit for bit: not on its place in the batch, nor on what stood in `out` before.
+ *
+ * @param batch laminates as flat arrays, see {@link Batch}
+ * @param out written, see {@link BatchResult} and {@link layout}; a laminate that is not positive definite (also one without
+ *   plies, with a thickness or row that is not a number of the batch) gets status 1 and zeros
+ * @throws out-of-range when an array is too short for the number of laminates or plies
+ * @source Jones 1999, ch. 4; Tsai & Pagano 1968 for the rows of the table
+ */
+export function evaluateBatch(batch: Batch, out: BatchResult): void {
+  const { plyOffsets, row, thickness, qbarTable } = batch;
+  const { values, status } = out;
+  const n = Math.max(0, plyOffsets.length - 1);
+  checkLength('row', row.length, plyOffsets[n] ?? 0);
+  checkLength('thickness', thickness.length, plyOffsets[n] ?? 0);
+  checkLength('values', values.length, n * STRIDE);
+  checkLength('status', status.length, n);
+
+  for (let k = 0; k < n; k++) {
+    const at = k * STRIDE;
+    const t = sumStack(qbarTable, row, thickness, plyOffsets[k]!, plyOffsets[k + 1]!, values, at);
+    if (invertStiffness(values, at, t)) {
+      writeConstants(values, at + layout.a, 1 / t, values, at + layout.inPlane);
+      writeConstants(values, at + layout.d, 12 / (t * t * t), values, at + layout.flexural);
+      values[at + layout.thickness] = t;
+      status[k] = 0;
+    } else {
+      values.fill(0, at, at + STRIDE);
+      status[k] = 1;
+    }
+  }
+}
+
+function checkLength(name: string, length: number, needed: number): void {
+  if (length >= needed) return;
+  fail({
+    code: 'out-of-range',
+    message: `\`${name}\` has ${length} entries, the batch needs ${needed}`,
+    allowed: `${needed} entries or more`,
+    hint: 'allocateBatch(laminates, plies, qbarTable) makes arrays that fit',
+  });
+}

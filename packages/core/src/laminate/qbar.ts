@@ -1,0 +1,87 @@
+import {
+  type InPlaneConstants,
+  reducedStiffness,
+  type StiffnessInvariants,
+  stiffnessInvariants,
+} from '../material/index.js';
+import { sinCosDegrees } from '../numeric/index.js';
+import { fail } from '../problem/index.js';
+import { ROW } from './kernel-layout.js';
+
+/**
+ * Table of ply stiffness in laminate axes, one row for every material at every angle.
+ *
+ * Qbar11, 22 = U1 ± U2 cos 2θ + U3 cos 4θ; Qbar12 = U4 - U3 cos 4θ; Qbar66 = U5 - U3 cos 4θ;
+ * Qbar16, 26 = ½ U2 sin 2θ ± U3 sin 4θ.
+ *
+ * @param materials elastic constants, Pa; admissible (the material functions refuse others)
+ * @param angles degrees from x to the fibre, positive toward y
+ * @param table written and returned; a new one when none is given
+ * @returns materials × angles rows of six doubles (11, 12, 16, 22, 26, 66), Pa; material i at angle j has row
+ *   i * angles.length + j
+ * @throws out-of-range when the given table is too short
+ * @source Tsai & Pagano 1968; Jones 1999, ch. 2.7
+ */
+export function makeQbarTable(
+  materials: readonly InPlaneConstants[],
+  angles: readonly number[],
+  table: Float64Array = new Float64Array(materials.length * angles.length * ROW),
+): Float64Array {
+  const needed = materials.length * angles.length * ROW;
+  if (table.length < needed) {
+    fail({
+      code: 'out-of-range',
+      message: `\`table\` has ${table.length} entries, ${materials.length} materials at ${angles.length} angles need ${needed}`,
+      allowed: `${needed} entries or more`,
+    });
+  }
+  let at = 0;
+  for (const material of materials) {
+    const u = stiffnessInvariants(reducedStiffness(material));
+    for (const angle of angles) {
+      writeQbar(u, angle, table, at);
+      at += ROW;
+    }
+  }
+  return table;
+}
+
+/** The table for a list of plies, with each distinct pair of constants and angle computed once, and the row of each ply. */
+export function tabulateQbar(plies: readonly (InPlaneConstants & { readonly angle: number })[]): {
+  readonly qbarTable: Float64Array;
+  readonly row: Int32Array;
+} {
+  const rows = new Map<string, number>();
+  const distinct: (InPlaneConstants & { readonly angle: number })[] = [];
+  const row = new Int32Array(plies.length);
+  plies.forEach((ply, k) => {
+    const key = `${ply.E1} ${ply.E2} ${ply.G12} ${ply.nu12} ${ply.angle}`;
+    let found = rows.get(key);
+    if (found === undefined) {
+      found = distinct.length;
+      rows.set(key, found);
+      distinct.push(ply);
+    }
+    row[k] = found;
+  });
+  const qbarTable = new Float64Array(distinct.length * ROW);
+  distinct.forEach((ply, r) => {
+    writeQbar(stiffnessInvariants(reducedStiffness(ply)), ply.angle, qbarTable, r * ROW);
+  });
+  return { qbarTable, row };
+}
+
+function writeQbar(u: StiffnessInvariants, angle: number, table: Float64Array, at: number): void {
+  const { sin: s, cos: c } = sinCosDegrees(2 * angle);
+  // Of the double-angle forms this one vanishes exactly where cos 4θ does at ±22.5 and ±67.5 degrees.
+  const fourth = u.U3 * (c - s) * (c + s);
+  const fourthSine = u.U3 * 2 * s * c;
+  const second = u.U2 * c;
+  const halfSecond = (u.U2 * s) / 2;
+  table[at] = u.U1 + second + fourth;
+  table[at + 1] = u.U4 - fourth;
+  table[at + 2] = halfSecond + fourthSine;
+  table[at + 3] = u.U1 - second + fourth;
+  table[at + 4] = halfSecond - fourthSine;
+  table[at + 5] = u.U5 - fourth;
+}

@@ -1,0 +1,171 @@
+import { solve } from '../numeric/index.js';
+import { fail } from '../problem/index.js';
+import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
+import { rotateStrain, rotateStress, times } from './axes.js';
+import { type FreeStrain, freeStrain } from './free-strain.js';
+import { ROW } from './kernel-layout.js';
+import { type Load, sixComponents } from './load.js';
+import { entry, symmetric } from './matrix3.js';
+import { tabulateQbar } from './qbar.js';
+import { stiffness } from './stiffness.js';
+import type { Laminate, Stiffness, Vector3 } from './types.js';
+
+/** State at one height of one ply. Stress in Pa; strain is the whole one, the free strain of heat and moisture included. */
+export interface PlyPoint {
+  /** m from the mid-plane, negative toward the tool side. */
+  readonly z: number;
+  /** Laminate axes x, y, xy. */
+  readonly stress: Vector3;
+  readonly strain: Vector3;
+  /** Ply axes 1, 2, 12. */
+  readonly stress12: Vector3;
+  readonly strain12: Vector3;
+  /** The part of `strain12` that stress makes: whole less free strain. */
+  readonly mechanicalStrain12: Vector3;
+}
+
+/** A ply in a loaded laminate. `top` is the face toward the tool (the smaller z), `bottom` the face toward the bag. */
+export interface PlyResponse {
+  readonly name: string;
+  readonly angle: number;
+  readonly top: PlyPoint;
+  readonly middle: PlyPoint;
+  readonly bottom: PlyPoint;
+}
+
+/** Deformation and resultants of a loaded laminate, and the state of each ply from the tool side on. */
+export interface Response {
+  /** Mid-plane strain εx, εy, γxy. */
+  readonly strain: Vector3;
+  /** κx, κy, κxy, 1/m. */
+  readonly curvature: Vector3;
+  /** N/m; as given, or the reaction where strain was given. */
+  readonly N: Vector3;
+  /** N; as given, or the reaction where curvature was given. */
+  readonly M: Vector3;
+  readonly plies: readonly PlyResponse[];
+  readonly notes: readonly Note[];
+  readonly sources: readonly SourceKey[];
+}
+
+/**
+ * Response of a laminate to any mix of forces and deformations, heat and moisture.
+ *
+ * N + N_T = A e + B k, M + M_T = B e + D k, solved for what is not given; then e(z) = e + z k and σ = Qbar (e(z) - free).
+ * Small deflections: a thin unsymmetric panel that heat bends by more than its thickness does not follow this linear answer.
+ *
+ * @param laminate plies from the tool side (z = -t/2)
+ * @param load per component a force or a deformation; nothing given is a force of 0
+ * @returns strain (engineering shear), curvature 1/m, N in N/m, M in N, ply stresses in Pa
+ * @throws contradiction when a component is given both ways; not-computable when heat or moisture acts on a ply without
+ *   the coefficient; not-admissible as {@link stiffness}; not-a-number, out-of-range for values that cannot be
+ * @source Jones 1999, ch. 4; Kaw 2006, ch. 4
+ */
+export function respond(laminate: Laminate, load: Load): Response {
+  const known = sixComponents(load);
+  const free = freeStrain(laminate, load);
+  const s = stiffness(laminate);
+  const K = stiffness6(s);
+  const held = [...free.N, ...free.M];
+
+  const open = known.deformation.flatMap((value, i) => (value === null ? [i] : []));
+  const given = known.deformation.map((value) => value ?? 0);
+  // Curvature times thickness is of the size of a strain: rows and columns of the bending part are scaled by it.
+  const size = (i: number): number => (i < 3 ? 1 : 1 / s.thickness);
+  const product = (i: number, x: readonly number[]): number =>
+    x.reduce((sum, value, j) => sum + value * (K[i]?.[j] ?? 0), 0);
+  const unknown = solve(
+    open.map((i) => open.map((j) => (K[i]?.[j] ?? 0) * size(i) * size(j))),
+    open.map((i) => ((known.force[i] ?? 0) + (held[i] ?? 0) - product(i, given)) * size(i)),
+  );
+  if (unknown === undefined) {
+    return fail({
+      code: 'not-admissible',
+      message: 'the stiffness of the laminate is singular',
+      allowed: 'positive moduli',
+    });
+  }
+  const deformation = [...given];
+  open.forEach((i, k) => {
+    deformation[i] = (unknown[k] ?? 0) * size(i);
+  });
+  const force = known.force.map((value, i) =>
+    known.deformation[i] === null ? value : product(i, deformation) - (held[i] ?? 0),
+  );
+
+  const strain = vector(deformation, 0);
+  const curvature = vector(deformation, 3);
+  return {
+    strain,
+    curvature,
+    N: vector(force, 0),
+    M: vector(force, 3),
+    plies: plyResponses(laminate, strain, curvature, free),
+    notes: [...s.notes, ...warpNotes(laminate, load, curvature)],
+    sources: uniqueSources(s.sources, ['kaw-2006']),
+  };
+}
+
+function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, free: FreeStrain): PlyResponse[] {
+  const { qbarTable, row } = tabulateQbar(laminate.plies);
+  let lower = -laminate.thickness / 2;
+  return laminate.plies.map((ply, k) => {
+    const Qbar = symmetric(qbarTable, (row[k] ?? 0) * ROW);
+    const at = (z: number): PlyPoint => {
+      const here: Vector3 = [strain[0] + z * curvature[0], strain[1] + z * curvature[1], strain[2] + z * curvature[2]];
+      const free12 = free.at(k, z);
+      const freeXy = rotateStrain(free12, -ply.angle);
+      const strain12 = rotateStrain(here, ply.angle);
+      const stress = times(Qbar, minus(here, freeXy));
+      return {
+        z,
+        stress,
+        strain: here,
+        stress12: rotateStress(stress, ply.angle),
+        strain12,
+        mechanicalStrain12: minus(strain12, free12),
+      };
+    };
+    const top = lower;
+    lower += ply.thickness;
+    return {
+      name: ply.name,
+      angle: ply.angle,
+      top: at(top),
+      middle: at(top + ply.thickness / 2),
+      bottom: at(top + ply.thickness),
+    };
+  });
+}
+
+/** A warning where the linear answer is a saddle that a thin panel leaves for a cylinder. */
+function warpNotes(laminate: Laminate, load: Load, [kx, ky, kxy]: Vector3): Note[] {
+  const unloaded = !load.N && !load.M && !load.strain && !load.curvature;
+  const gauss = kx * ky - (kxy * kxy) / 4;
+  const bent = Math.max(Math.abs(kx), Math.abs(ky), Math.abs(kxy)) * laminate.thickness;
+  if (!unloaded || gauss >= 0 || bent < 1e-9) return [];
+  return [
+    {
+      level: 'warning',
+      text: 'The free curvatures form a saddle. A panel whose edges would lift by more than its thickness snaps to a cylinder instead, curved about one axis only.',
+      source: 'hyer-1981',
+    },
+  ];
+}
+
+function stiffness6({ A, B, D }: Stiffness): number[][] {
+  return Array.from({ length: 6 }, (_, i) =>
+    Array.from({ length: 6 }, (_, j) => {
+      const block = i < 3 ? (j < 3 ? A : B) : j < 3 ? B : D;
+      return entry(block, i % 3, j % 3);
+    }),
+  );
+}
+
+function vector(values: readonly number[], from: number): Vector3 {
+  return [values[from] ?? 0, values[from + 1] ?? 0, values[from + 2] ?? 0];
+}
+
+function minus(p: Vector3, q: Vector3): Vector3 {
+  return [p[0] - q[0], p[1] - q[1], p[2] - q[2]];
+}

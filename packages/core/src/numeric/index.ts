@@ -1,0 +1,3 @@
+export { cosDegrees, fibreAngle, sinCosDegrees, sinDegrees } from './degrees.js';
+export { solve } from './solve.js';
+export { invertSpd3 } from './spd3.js';
