@@ -7,6 +7,7 @@
  */
 import { Bench } from 'tinybench';
 import { type Answer, angles, type Job, makeJob } from './job.js';
+import { wholeCommand } from './whole-command.js';
 import { withKernel } from './with-kernel.js';
 import { withMathjs } from './with-mathjs.js';
 import { withMlMatrix } from './with-ml-matrix.js';
@@ -106,3 +107,5 @@ for (const way of ways) {
     );
   }
 }
+
+wholeCommand(write);
