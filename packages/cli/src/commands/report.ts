@@ -28,10 +28,10 @@ async function once(given: Given, input: Input, print: boolean): Promise<Report>
     const shown = report(model, { ...units, summary });
     return { shown, whole: summary && page !== undefined ? report(model, units) : shown };
   });
+  if (print || (given.values.get('out') ?? '-') !== '-') await present(shown, given);
   if (page !== undefined) {
     await writeWhole(page, render(whole, 'html', { units: whole.units }));
     await stderrText(`wrote ${page}\n`);
   }
-  if (print || (given.values.get('out') ?? '-') !== '-') await present(shown, given);
   return shown;
 }

@@ -29,7 +29,9 @@ export interface StackEntry {
   readonly mirrored: boolean;
 }
 
+/** How the thickness comes about: of plies given with theirs, by the fibre fraction in a bag, by the gap of a closed tool. */
 export type Process =
+  | { readonly kind: 'given' }
   | { readonly kind: 'bag'; readonly fibreVolumeFraction?: number }
   | { readonly kind: 'closedTool'; readonly gap: number; readonly fibreVolumeFraction: number };
 

@@ -1,3 +1,4 @@
+import { formatQuantity, type UnitSystem } from '../quantity/index.js';
 import type { Diagnosis } from './diagnosis-types.js';
 
 type Verdict = Omit<Diagnosis, 'statements' | 'notes' | 'sources'>;
@@ -9,7 +10,7 @@ function percent(ratio: number): string {
 }
 
 /** The diagnosis of a stack as sentences without final stop, each with the number that it rests on. */
-export function statements(d: Verdict): string[] {
+export function diagnosisStatements(d: Verdict, units: UnitSystem = 'metric'): string[] {
   return [
     symmetry(d),
     balance(d),
@@ -22,7 +23,7 @@ export function statements(d: Verdict): string[] {
       : `not homogenised: 12 D/t³ departs from A/t by ${percent(d.measures.inhomogeneity)}`,
     bendTwist(d),
     tenPercent(d),
-    ...(d.largestBlock === undefined ? [] : [block(d.largestBlock)]),
+    ...(d.largestBlock === undefined ? [] : [block(d.largestBlock, units)]),
     `largest angle between neighbouring plies: ${plain(d.largestAngleJump)}°`,
   ];
 }
@@ -60,9 +61,9 @@ function tenPercent({ tenPercentRule, directionShares, measures }: Verdict): str
   return `ten-percent rule ${tenPercentRule ? 'kept' : 'missed'}: of the shares along 0°, 45°, -45° and 90° ${share}`;
 }
 
-function block({ count, thickness, angle }: NonNullable<Verdict['largestBlock']>): string {
+function block({ count, thickness, angle }: NonNullable<Verdict['largestBlock']>, units: UnitSystem): string {
   const plies = count === 1 ? '1 ply' : `${count} plies`;
-  return `largest block of one angle: ${plies} at ${plain(angle)}°, ${plain(thickness * 1000)} mm`;
+  return `largest block of one angle: ${plies} at ${plain(angle)}°, ${formatQuantity(thickness, 'length', { units })}`;
 }
 
 function plain(value: number): string {

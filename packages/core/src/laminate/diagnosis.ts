@@ -1,6 +1,6 @@
 import { stiffnessInvariants } from '../material/index.js';
 import type { Note } from '../provenance/index.js';
-import { statements } from './diagnosis-statements.js';
+import { diagnosisStatements } from './diagnosis-statements.js';
 import type { Diagnosis, DiagnosisMeasures } from './diagnosis-types.js';
 import { isCloth } from './fibre-directions.js';
 import { entry, largest } from './matrix3.js';
@@ -42,7 +42,7 @@ export function diagnosis(laminate: Laminate): Diagnosis {
   };
   return {
     ...verdict,
-    statements: statements(verdict),
+    statements: diagnosisStatements(verdict),
     notes: laminate.plies.some(isCloth) ? [...s.notes, clothNote] : s.notes,
     sources: s.sources,
   };

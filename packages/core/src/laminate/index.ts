@@ -1,4 +1,5 @@
 export { diagnosis } from './diagnosis.js';
+export { diagnosisStatements } from './diagnosis-statements.js';
 export type { Diagnosis, DiagnosisMeasures } from './diagnosis-types.js';
 export { engineeringConstants, type LaminateConstants, offAxisConstants } from './engineering-constants.js';
 export { isCloth, isIsotropic } from './fibre-directions.js';

@@ -111,6 +111,7 @@ function inBag(fabric: ResolvedFabric, process: LaminateEntry['process']): Fabri
 function processOf(name: string, entry: LaminateEntry, layers: readonly Layer[]): Process {
   const path = ['laminates', name, 'process'];
   const { kind = 'bag', gap, fibreVolumeFraction } = entry.process ?? {};
+  if (entry.process === undefined && layers.every((layer) => 'fixed' in layer)) return { kind: 'given' };
   if (kind === 'bag') {
     if (gap !== undefined)
       contradiction(
@@ -164,7 +165,7 @@ function pliesOf(layer: Layer, item: PlacedEntry, process: Process, entry: Lamin
   const { angle, mirrored } = item;
   if ('fixed' in layer) return [{ ...layer.fixed, angle }];
   const fabric =
-    process.kind === 'bag'
+    process.kind !== 'closedTool'
       ? inBag(layer.fabric, entry.process)
       : { ...layer.fabric, fibreVolumeFraction: process.fibreVolumeFraction };
   return placed(['materials', fabric.name], () => fabricPlies(fabric, { angle, mirrored }));

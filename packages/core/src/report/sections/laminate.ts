@@ -1,5 +1,5 @@
-import type { LaminateResult } from '../../design/index.js';
-import { isCloth, isIsotropic, type Matrix3, offAxisConstants } from '../../laminate/index.js';
+import type { LaminateResult, Process } from '../../design/index.js';
+import { diagnosisStatements, isCloth, isIsotropic, type Matrix3, offAxisConstants } from '../../laminate/index.js';
 import type { Ply } from '../../material/index.js';
 import type { KindName, UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
@@ -13,13 +13,16 @@ const bandKind = (ply: Ply): BandKind =>
 const noDensity = 'not known: a ply has no density';
 const noConstituents = 'not known: a ply was given without its constituents';
 
+function madeInWords(process: Process): string {
+  if (process.kind === 'given') return 'plies of given thickness';
+  if (process.kind === 'bag') return 'bag: fibre fraction given, thickness follows';
+  return `closed tool: gap given, fibre fraction ${(process.fibreVolumeFraction * 100).toFixed(1)} % follows`;
+}
+
 function facts(result: LaminateResult): Block {
   const { model, stiffness, arealMass } = result;
   const { process } = model;
-  const made =
-    process.kind === 'bag'
-      ? 'bag: fibre fraction given, thickness follows'
-      : `closed tool: gap given, fibre fraction ${(process.fibreVolumeFraction * 100).toFixed(1)} % follows`;
+  const made = madeInWords(process);
   return {
     kind: 'facts',
     items: [
@@ -196,7 +199,7 @@ export function laminateSection(result: LaminateResult, units: UnitSystem): Bloc
     }),
     plyTable(result, id),
     heading(3, 'What kind of laminate it is', `${id}-diagnosis`),
-    ...listOf(result.diagnosis.statements),
+    ...listOf(diagnosisStatements(result.diagnosis, units)),
     heading(3, 'Stiffness', `${id}-stiffness`),
     constantsTable(result, id),
     polar(result, id, units),
