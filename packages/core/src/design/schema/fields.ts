@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { fibreFractionLimits } from '../../material/index.js';
 import type { Problem } from '../../problem/index.js';
 import { formatQuantity, type KindName, kinds, parseQuantity } from '../../quantity/index.js';
 
@@ -88,6 +89,9 @@ export function quantity(kind: KindName, words: string, range: Range = {}) {
     }),
   );
 }
+
+/** Fibre fractions for which plies are computed from constituents. */
+export const fibreContent: Range = { min: fibreFractionLimits.lowest, max: fibreFractionLimits.highest };
 
 /** An object with exactly these keys; the message of an unknown key is the list of allowed ones. */
 export function section<Shape extends z.core.$ZodLooseShape>(words: string, shape: Shape) {

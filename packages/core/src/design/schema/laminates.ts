@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { choice, quantity, reference, section, text } from './fields.js';
+import { choice, fibreContent, quantity, reference, section, text } from './fields.js';
 
 const plyEntry = section('one ply of a stack', {
   angle: quantity('angle', 'ply angle', { min: -360, max: 360 }),
@@ -35,9 +35,7 @@ export const laminateEntry = section('a laminate', {
   process: z.optional(
     section('how the laminate is made', {
       kind: choice('a process', ['bag', 'closedTool']),
-      fibreVolumeFraction: z.optional(
-        quantity('fraction', 'fibre volume fraction in the bag', { min: 0.1, max: 0.75 }),
-      ),
+      fibreVolumeFraction: z.optional(quantity('fraction', 'fibre volume fraction in the bag', fibreContent)),
       gap: z.optional(quantity('length', 'gap of the closed tool', { above: 0, max: 0.5 })),
     }),
   ),

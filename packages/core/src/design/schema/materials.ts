@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { choice, listOf, quantity, reference, section, text } from './fields.js';
+import { choice, fibreContent, listOf, quantity, reference, section, text } from './fields.js';
 
 /** Where the numbers of an entry come from; shown in every report that uses them. */
 const provenance = {
@@ -86,7 +86,7 @@ const fabric = section('a dry fabric that becomes plies with resin', {
   warpShare: z.optional(quantity('fraction', 'share of the areal mass in the warp', { above: 0, below: 1 })),
   crimpFactor: z.optional(quantity('number', 'factor on the moduli of a cloth for its crimp', { above: 0.5, max: 1 })),
   layers: z.optional(listOf('layers of a multiaxial fabric, from its lower face up', layer, 12)),
-  fibreVolumeFraction: z.optional(quantity('fraction', 'fibre volume fraction', { min: 0.1, max: 0.75 })),
+  fibreVolumeFraction: z.optional(quantity('fraction', 'fibre volume fraction', fibreContent)),
   voidFraction: z.optional(quantity('fraction', 'void fraction', { min: 0, max: 0.2 })),
   transverseModel: z.optional(choice('a model of the transverse and shear moduli', elasticModels)),
   ...provenance,
