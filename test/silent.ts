@@ -1,4 +1,8 @@
+import fc from 'fast-check';
 import { afterEach, beforeEach, expect, vi } from 'vitest';
+
+/** The same random cases in every run; another seed by FC_SEED. A failure prints seed and path. */
+fc.configureGlobal({ seed: Number(process.env.FC_SEED ?? 640) });
 
 /** The core never writes to the console: any call during a test is a failure. */
 const methods = ['log', 'info', 'warn', 'error', 'debug'] as const;

@@ -295,7 +295,8 @@ describe('I08, I09 curl by heat', () => {
         const { curvature } = respond(both, { temperatureChange: 100 });
         const [m, n, h] = [t1 / t2, E1 / E2, t1 + t2];
         const k = (6 * (a2 - a1) * 100 * (1 + m) ** 2) / (h * (3 * (1 + m) ** 2 + (1 + m * n) * (m * m + 1 / (m * n))));
-        expectNear(curvature, [k, k, 0], 1e-9, Math.abs(k) + 1e-8 / h);
+        // What rounding leaves grows with the free curvature that the layers could have, not with the one they end at.
+        expectNear(curvature, [k, k, 0], 1e-9, Math.abs(k) + (1e-3 * 100 * Math.max(a1, a2)) / h);
       }),
     );
   });

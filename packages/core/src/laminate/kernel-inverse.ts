@@ -87,25 +87,36 @@ export function invertStiffness(v: Float64Array, at: number, t: number): boolean
   const a26 = i26 + (Y21 * X31 + Y22 * X32 + Y23 * X33);
   const a66 = i66 + (Y31 * X31 + Y32 * X32 + Y33 * X33);
 
-  const { abs, max } = Math;
+  // The columns' sums one by one: Math.max over six of them costs as much as a matrix product.
+  const { abs } = Math;
   const b1 = abs(B11) + abs(B12) + abs(B16);
   const b2 = abs(B12) + abs(B22) + abs(B26);
   const b6 = abs(B16) + abs(B26) + abs(B66);
-  const norm = max(
-    abs(A11) + abs(A12) + abs(A16) + b1,
-    abs(A12) + abs(A22) + abs(A26) + b2,
-    abs(A16) + abs(A26) + abs(A66) + b6,
-    b1 + abs(D11) + abs(D12) + abs(D16),
-    b2 + abs(D12) + abs(D22) + abs(D26),
-    b6 + abs(D16) + abs(D26) + abs(D66),
+  const norm = largest(
+    largest(
+      abs(A11) + abs(A12) + abs(A16) + b1,
+      abs(A12) + abs(A22) + abs(A26) + b2,
+      abs(A16) + abs(A26) + abs(A66) + b6,
+    ),
+    largest(
+      b1 + abs(D11) + abs(D12) + abs(D16),
+      b2 + abs(D12) + abs(D22) + abs(D26),
+      b6 + abs(D16) + abs(D26) + abs(D66),
+    ),
+    0,
   );
-  const inverseNorm = max(
-    abs(a11) + abs(a12) + abs(a16) + abs(Y11) + abs(Y12) + abs(Y13),
-    abs(a12) + abs(a22) + abs(a26) + abs(Y21) + abs(Y22) + abs(Y23),
-    abs(a16) + abs(a26) + abs(a66) + abs(Y31) + abs(Y32) + abs(Y33),
-    abs(Y11) + abs(Y21) + abs(Y31) + abs(d11) + abs(d12) + abs(d16),
-    abs(Y12) + abs(Y22) + abs(Y32) + abs(d12) + abs(d22) + abs(d26),
-    abs(Y13) + abs(Y23) + abs(Y33) + abs(d16) + abs(d26) + abs(d66),
+  const inverseNorm = largest(
+    largest(
+      abs(a11) + abs(a12) + abs(a16) + abs(Y11) + abs(Y12) + abs(Y13),
+      abs(a12) + abs(a22) + abs(a26) + abs(Y21) + abs(Y22) + abs(Y23),
+      abs(a16) + abs(a26) + abs(a66) + abs(Y31) + abs(Y32) + abs(Y33),
+    ),
+    largest(
+      abs(Y11) + abs(Y21) + abs(Y31) + abs(d11) + abs(d12) + abs(d16),
+      abs(Y12) + abs(Y22) + abs(Y32) + abs(d12) + abs(d22) + abs(d26),
+      abs(Y13) + abs(Y23) + abs(Y33) + abs(d16) + abs(d26) + abs(d66),
+    ),
+    0,
   );
   v[at + layout.condition] = norm * inverseNorm;
 
@@ -132,4 +143,10 @@ export function invertStiffness(v: Float64Array, at: number, t: number): boolean
   v[atD + 4] = d26 * rr;
   v[atD + 5] = d66 * rr;
   return true;
+}
+
+/** The largest of three numbers that are not NaN. */
+function largest(x: number, y: number, z: number): number {
+  const most = x > y ? x : y;
+  return most > z ? most : z;
 }
