@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { allEntries, allValues, examples, sources } from './tables.js';
+import { allEntries, allValues, sources } from './tables.js';
 
 const sourceFolder = new URL('../../packages/core/src/', import.meta.url);
 
@@ -16,11 +16,21 @@ function keysInCode(): Map<string, string> {
   return found;
 }
 
+const exampleFolder = new URL('../../reference-data/examples/', import.meta.url);
+
+/** Sources named by the files of worked examples and their tables. */
+function keysInExamples(): string[] {
+  return readdirSync(exampleFolder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.json'))
+    .flatMap((file) => [...readFileSync(new URL(file, exampleFolder), 'utf8').matchAll(/"source": *"([^"]+)"/g)])
+    .map(([, key = '']) => key);
+}
+
 /** Keys that the data name: sources of values, further sources of entries, sources of examples. */
 const keysInData = new Set<string>([
   ...allValues.map(([, value]) => value.source),
   ...allEntries.flatMap(([, entry]) => entry.sources ?? []),
-  ...examples.map((example) => example.source),
+  ...keysInExamples(),
 ]);
 
 describe('the bibliography', () => {

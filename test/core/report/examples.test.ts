@@ -96,6 +96,22 @@ describe('the JSON document has the keys of its contract', () => {
     for (const face of ['top', 'bottom'])
       expect(Object.keys(pull.plies[0][face])).toEqual(expect.arrayContaining(['stress12', 'strain12']));
   });
+  it('of first-ply failure: at the ratio of maximum stress the load just uses up one strength', () => {
+    const criteria = ['maxStress', 'maxStrain', 'tsaiHill', 'tsaiWu', 'hashin', 'puck'];
+    const { failure } = data.loads.pull;
+    expect(Object.keys(failure)).toEqual(criteria);
+    for (const name of criteria) {
+      expect(Object.keys(failure[name])).toEqual(expect.arrayContaining(['ratio', 'ply', 'face', 'mode']));
+    }
+    const { ratio, ply, face } = failure.maxStress;
+    const scaled = text('minimal.yaml').replace('100 kN/m', `${100 * ratio} kN/m`);
+    const again = compute(assemble(readDesign(scaled))).loads[0]!.response.plies;
+    const limits = [1500e6, 40e6, 68e6]; // tension along, tension across and shear strength of minimal.yaml; compression is stronger
+    const use = (stress: readonly number[]): number =>
+      Math.max(...limits.map((limit, i) => Math.abs(stress[i]!) / limit));
+    const failed = again[ply - 1]![face as 'top' | 'bottom'].stress12;
+    expect(use(failed)).toBeCloseTo(1, 9);
+  });
   it('strain = a N + b M and curvature = bᵀ N + d M for a load without temperature', () => {
     const { laminates, loads } = JSON.parse(
       render(report(assemble(readDesign(text('shingle-640-three-rows.yaml')))), 'json'),

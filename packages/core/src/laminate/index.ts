@@ -15,4 +15,15 @@ export { type PlyPoint, type PlyResponse, type Response, respond } from './respo
 export { type ArealMass, arealMass, laminate } from './stack.js';
 export type { Block } from './stack-pattern.js';
 export { stiffness } from './stiffness.js';
+export {
+  type Criterion,
+  failure,
+  failureCriteria,
+  failureEnvelope,
+  type LaminateFailure,
+  progressiveFailure,
+  strengthConstants,
+  strengthRatio,
+  tsaiWuCoefficients,
+} from './strength/index.js';
 export type { EngineeringConstants, Laminate, Matrix3, Stiffness, Vector3 } from './types.js';

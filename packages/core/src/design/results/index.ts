@@ -38,6 +38,7 @@ export function compute(model: Model): Results {
     ...laminates.map((one) => one.sources),
     ...model.stitching.map((one) => one.summary.sources),
     ...loads.map((one) => one.response.sources),
+    ...loads.flatMap((one) => one.failures.map((found) => found.sources)),
     ...model.provenance.map((one) => one.sources),
   );
   const data: Record<string, unknown> = {

@@ -1,5 +1,14 @@
-import { type Load, type Response, respond } from '../../laminate/index.js';
+import {
+  type Criterion,
+  failure,
+  failureCriteria,
+  type LaminateFailure,
+  type Load,
+  type Response,
+  respond,
+} from '../../laminate/index.js';
 import { SelvageError } from '../../problem/index.js';
+import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { defined } from '../assemble/constituents.js';
 import type { LaminateModel, LoadModel } from '../model.js';
 import { type DesignSource, locate, parseSource } from '../source.js';
@@ -7,6 +16,8 @@ import { type DesignSource, locate, parseSource } from '../source.js';
 export interface LoadResult {
   readonly model: LoadModel;
   readonly response: Response;
+  /** First-ply failure by every criterion; empty when a ply other than a core has no strengths. */
+  readonly failures: readonly LaminateFailure[];
 }
 
 /** The load as the laminate floor takes it. */
@@ -21,7 +32,12 @@ function loadOf(model: LoadModel): Load {
  */
 export function loadResult(model: LoadModel, laminate: LaminateModel, source: DesignSource): LoadResult {
   try {
-    return { model, response: respond(laminate.laminate, loadOf(model)) };
+    const load = loadOf(model);
+    const known = laminate.laminate.plies.every((ply) => ply.core === true || ply.strengths !== undefined);
+    const someStrength = laminate.laminate.plies.some((ply) => ply.strengths !== undefined);
+    const failures =
+      known && someStrength ? failureCriteria.map((criterion) => failure(laminate.laminate, load, criterion)) : [];
+    return { model, response: respond(laminate.laminate, load), failures };
   } catch (error) {
     if (!(error instanceof SelvageError)) throw error;
     const problems = error.problems.map((problem) => ({ ...problem, path: ['loads', model.name], atKey: true }));
@@ -29,8 +45,24 @@ export function loadResult(model: LoadModel, laminate: LaminateModel, source: De
   }
 }
 
+/** Ratio, ply (from 1 at the tool side), face and mode by criterion; null where the load breaks nothing. */
+function failureData(failures: readonly LaminateFailure[]): Partial<Record<Criterion, unknown>> {
+  return Object.fromEntries(
+    failures.map(({ criterion, ratio, ply, face, mode, withoutResidual }) => [
+      criterion,
+      {
+        ratio: ratio ?? null,
+        ply: ply ?? null,
+        face: face ?? null,
+        mode,
+        ...(withoutResidual === undefined ? {} : { ratioWithoutResidual: withoutResidual.ratio ?? null }),
+      },
+    ]),
+  );
+}
+
 /** The load's part of the JSON document. */
-export function loadData({ model, response }: LoadResult): Record<string, unknown> {
+export function loadData({ model, response, failures }: LoadResult): Record<string, unknown> {
   return {
     laminate: model.laminate,
     N: response.N,
@@ -39,7 +71,8 @@ export function loadData({ model, response }: LoadResult): Record<string, unknow
     strain: response.strain,
     curvature: response.curvature,
     plies: response.plies.map(({ name, angle, top, middle, bottom }) => ({ name, angle, top, middle, bottom })),
-    notes: response.notes,
-    sources: response.sources,
+    failure: failureData(failures),
+    notes: uniqueNotes([...response.notes, ...failures.flatMap((one) => one.notes)]),
+    sources: uniqueSources(response.sources, ...failures.map((one) => one.sources)),
   };
 }

@@ -1,4 +1,6 @@
 import type { LoadResult } from '../../design/index.js';
+import type { Criterion } from '../../laminate/index.js';
+import { uniqueNotes } from '../../provenance/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { amount, heading, listOf, slug, table, withoutNoise } from './build.js';
 
@@ -64,6 +66,45 @@ function stressTable({ response }: LoadResult, id: string): Block {
   );
 }
 
+const criterionNames: Readonly<Record<Criterion, string>> = {
+  maxStress: 'maximum stress',
+  maxStrain: 'maximum strain',
+  tsaiHill: 'Tsai-Hill',
+  tsaiWu: 'Tsai-Wu',
+  hashin: 'Hashin',
+  puck: 'Puck, action plane',
+};
+
+/** First-ply failure by every criterion; the ratio multiplies the load as given. */
+function failureBlocks({ failures }: LoadResult, id: string): Block[] {
+  if (failures.length === 0) return listOf(['no strength ratio: a layer of this laminate has no strengths']);
+  const ratio = (value: number | undefined): Cell => (value === undefined ? 'no limit' : amount(value, 'number'));
+  const residual = failures.some((one) => one.withoutResidual !== undefined);
+  const rows = failures.map((one): Cell[] => [
+    criterionNames[one.criterion],
+    ratio(one.ratio),
+    ...(residual ? [ratio(one.withoutResidual === undefined ? one.ratio : one.withoutResidual.ratio)] : []),
+    one.ply === undefined ? '–' : `${one.ply} ${one.name ?? ''}`.trim(),
+    one.face === undefined ? '–' : one.face === 'top' ? 'toward the tool' : 'toward the bag',
+    one.mode,
+  ]);
+  return [
+    table(
+      `${id}-failure`,
+      'First-ply failure: by how much the load may be multiplied until a layer breaks',
+      [
+        { label: 'Criterion' },
+        { label: 'Strength ratio' },
+        ...(residual ? [{ label: 'without residual stress' }] : []),
+        { label: 'Layer' },
+        { label: 'Face' },
+        { label: 'Mode' },
+      ],
+      rows,
+    ),
+  ];
+}
+
 /** What the report says about one load case. */
 export function loadSection(result: LoadResult): Block[] {
   const { model, response } = result;
@@ -77,6 +118,7 @@ export function loadSection(result: LoadResult): Block[] {
     ]),
     responseTable(result, id),
     stressTable(result, id),
-    { kind: 'notes', notes: response.notes },
+    ...failureBlocks(result, id),
+    { kind: 'notes', notes: uniqueNotes([...response.notes, ...result.failures.flatMap((one) => one.notes)]) },
   ];
 }

@@ -1,0 +1,140 @@
+import { cosDegrees, sinDegrees } from '../../numeric/index.js';
+import { fail } from '../../problem/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Load } from '../load.js';
+import { respond } from '../respond.js';
+import type { Laminate, Vector3 } from '../types.js';
+import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
+import { criterionNotes, criterionSources } from './criterion-models.js';
+import { type FaceStress, faceStress, residualState } from './face-stress.js';
+import { notMultiplied } from './failure.js';
+import type { FailureMode } from './mode.js';
+import { splitLoad } from './split-load.js';
+import { brokenByResidual } from './strength-ratio.js';
+import { type Face, laminateStrength, type PlyFailure, plyFailures, weakest } from './weakest.js';
+
+const loadComponents = ['Nx', 'Ny', 'Nxy', 'Mx', 'My', 'Mxy'] as const;
+
+export type LoadComponent = (typeof loadComponents)[number];
+
+/** What {@link failureEnvelope} draws; heat and moisture act at every point alike. */
+export interface EnvelopeOptions
+  extends StrengthOptions,
+    Pick<Load, 'temperatureChange' | 'temperatureGradient' | 'moisture'> {
+  readonly components: readonly [LoadComponent, LoadComponent];
+  readonly criterion: Criterion;
+  /** Directions around the circle, a multiple of 4 from 4 to 3600; 72 when not given. */
+  readonly count?: number;
+}
+
+/** A point of an envelope, and what fails there. */
+export interface EnvelopePoint extends FailureMode {
+  /** The first and the second component, N/m (N) or N (M). */
+  readonly x: number;
+  readonly y: number;
+  /** Counted from 1 at the tool side. */
+  readonly ply: number;
+  readonly name: string;
+  readonly face: Face;
+}
+
+/** Loads of first-ply failure in the plane of two components. */
+export interface FailureEnvelope {
+  readonly criterion: Criterion;
+  readonly components: readonly [LoadComponent, LoadComponent];
+  /** Counter-clockwise from the positive first axis; the last point repeats the first. */
+  readonly points: readonly EnvelopePoint[];
+  readonly notes: readonly Note[];
+  readonly sources: readonly SourceKey[];
+}
+
+/**
+ * Envelope of first-ply failure in two load components, all others zero.
+ *
+ * For each direction the strength ratio gives the point directly. Directions are even in the plane where each component is
+ * divided by its own strength, so that N and M mix; the four half-axes are always among them.
+ *
+ * @param laminate plies with strengths; a core without them is left out, with a note
+ * @returns a closed polygon, N/m or N
+ * @throws contradiction when both components are one; not-a-choice for unknown names; out-of-range for the count;
+ *   not-computable when a ply has no strengths; as {@link respond}
+ * @source Jones 1999, ch. 4.7; sources of the criterion
+ */
+export function failureEnvelope(laminate: Laminate, options: EnvelopeOptions): FailureEnvelope {
+  const criterion = choice('criterion', options.criterion, failureCriteria);
+  const [first, second] = options.components;
+  for (const name of options.components) choice('component', name, loadComponents);
+  if (first === second) {
+    fail({ code: 'contradiction', message: `both components are ${first}`, allowed: 'two different components' });
+  }
+  const count = checkedCount(options.count ?? 72);
+  const strength = laminateStrength(laminate, criterion, options);
+  const { temperatureChange = 0, temperatureGradient = 0, moisture = 0 } = options;
+  const residual = splitLoad({ temperatureChange, temperatureGradient, moisture }).residual;
+  const cured = residualState(laminate, residual);
+  const units = options.components.map((name) => respond(laminate, unitLoad(name)));
+  const [sx = [], sy = []] = units.map(faceStress);
+
+  const at = (x: number, y: number): PlyFailure | undefined =>
+    weakest(plyFailures(laminate, criterion, strength, combined(sx, sy, x, y), cured.stress));
+  const size = (name: LoadComponent, x: number, y: number): number =>
+    Math.max(at(x, y)?.ratio ?? stressless(name), at(-x, -y)?.ratio ?? stressless(name));
+  const [width, height] = [size(first, 1, 0), size(second, 0, 1)];
+
+  const points = Array.from({ length: count }, (_, i): EnvelopePoint => {
+    const x = width * cosDegrees((360 * i) / count);
+    const y = height * sinDegrees((360 * i) / count);
+    const broken = width === 0 || height === 0;
+    const found = (broken ? at(1, 0) : at(x, y)) ?? stressless(first);
+    const ratio = broken ? 0 : (found.ratio ?? 0);
+    const { ply, name, face, modeKey, mode, fractureAngle } = found;
+    const angle = fractureAngle === undefined ? {} : { fractureAngle };
+    return { x: ratio * x + 0, y: ratio * y + 0, ply, name, face, modeKey, mode, ...angle };
+  });
+  const start = points[0];
+  return {
+    criterion,
+    components: options.components,
+    points: start === undefined ? points : [...points, start],
+    notes: uniqueNotes([
+      ...criterionNotes(criterion, options),
+      ...strength.notes,
+      ...(residual === undefined ? [] : [notMultiplied]),
+      ...(width === 0 ? [brokenByResidual] : []),
+      ...units.flatMap(({ notes }) => notes),
+      ...cured.notes,
+    ]),
+    sources: uniqueSources(...units.map(({ sources }) => sources), criterionSources[criterion]),
+  };
+}
+
+/** One component at 1 N/m or 1 N. */
+function unitLoad(name: LoadComponent): Load {
+  const of = (x: LoadComponent, y: LoadComponent, xy: LoadComponent): Vector3 => [
+    Number(name === x),
+    Number(name === y),
+    Number(name === xy),
+  ];
+  return { N: of('Nx', 'Ny', 'Nxy'), M: of('Mx', 'My', 'Mxy') };
+}
+
+function combined(sx: readonly FaceStress[], sy: readonly FaceStress[], x: number, y: number): FaceStress[] {
+  const sum = (p: Vector3, q: Vector3): Vector3 => [x * p[0] + y * q[0], x * p[1] + y * q[1], x * p[2] + y * q[2]];
+  return sx.map(({ top, bottom }, k) => {
+    const other = sy[k];
+    return other === undefined ? { top, bottom } : { top: sum(top, other.top), bottom: sum(bottom, other.bottom) };
+  });
+}
+
+function checkedCount(count: number): number {
+  if (Number.isInteger(count) && count % 4 === 0 && count >= 4 && count <= 3600) return count;
+  return fail({ code: 'out-of-range', message: `count is ${count}`, allowed: 'a multiple of 4 from 4 to 3600' });
+}
+
+function stressless(name: LoadComponent): never {
+  return fail({
+    code: 'not-computable',
+    message: `${name} stresses no ply that has strengths, so the envelope is not closed`,
+    allowed: 'two components that each stress some ply',
+  });
+}

@@ -1,0 +1,102 @@
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Load } from '../load.js';
+import { respond } from '../respond.js';
+import type { Laminate } from '../types.js';
+import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
+import { criterionNotes, criterionSources } from './criterion-models.js';
+import { faceStress, residualState, unstressed } from './face-stress.js';
+import { type FailureMode, noMode } from './mode.js';
+import { splitLoad } from './split-load.js';
+import { brokenByResidual } from './strength-ratio.js';
+import { type Face, laminateStrength, type PlyFailure, plyFailures, weakest } from './weakest.js';
+
+/** Where a laminate fails first. */
+export interface FirstFailure extends FailureMode {
+  /** Multiplier of the mechanical load; 0 when residual stress alone breaks a ply; undefined when no load would. */
+  readonly ratio: number | undefined;
+  /** Counted from 1 at the tool side. The three are undefined together with the ratio. */
+  readonly ply: number | undefined;
+  readonly name: string | undefined;
+  readonly face: Face | undefined;
+}
+
+/** First-ply failure of a laminate. */
+export interface LaminateFailure extends FirstFailure {
+  readonly criterion: Criterion;
+  /** The same for the mechanical load alone, where there is residual stress. */
+  readonly withoutResidual?: FirstFailure;
+  /** Every ply that has strengths, from the tool side on. */
+  readonly perPly: readonly PlyFailure[];
+  readonly notes: readonly Note[];
+  readonly sources: readonly SourceKey[];
+}
+
+/**
+ * First-ply failure of a laminate under a load.
+ *
+ * σ = σ_res + R σ_mech at both faces of every ply; R is the least strength ratio. Forces and prescribed deformations make
+ * σ_mech; heat and moisture make σ_res, which is not multiplied.
+ *
+ * @param laminate plies with strengths; a core without them is left out, with a note
+ * @param load as {@link respond} takes it
+ * @param criterion one of {@link failureCriteria}
+ * @param options choices that the criterion leaves open
+ * @returns the ratio with ply, face and mode; 1 means that the load as given just breaks the first ply
+ * @throws not-computable when a ply has no strengths; not-a-choice for an unknown criterion; out-of-range as
+ *   {@link strengthConstants}; as {@link respond}
+ * @source Jones 1999, ch. 4.7; sources of the criterion
+ */
+export function failure(
+  laminate: Laminate,
+  load: Load,
+  criterion: Criterion,
+  options: StrengthOptions = {},
+): LaminateFailure {
+  choice('criterion', criterion, failureCriteria);
+  const strength = laminateStrength(laminate, criterion, options);
+  const { mechanical, residual } = splitLoad(load);
+  const response = respond(laminate, mechanical);
+  const s = faceStress(response);
+  const cured = residualState(laminate, residual);
+
+  const perPly = plyFailures(laminate, criterion, strength, s, cured.stress);
+  const first = firstFailure(perPly);
+  const alone =
+    residual === undefined
+      ? undefined
+      : firstFailure(plyFailures(laminate, criterion, strength, s, unstressed(laminate)));
+  return {
+    criterion,
+    ...first,
+    ...(alone === undefined ? {} : { withoutResidual: alone }),
+    perPly,
+    notes: uniqueNotes([
+      ...criterionNotes(criterion, options),
+      ...strength.notes,
+      ...(residual === undefined ? [] : [notMultiplied]),
+      ...(first.ratio === 0 ? [brokenByResidual] : []),
+      ...(first.ratio === undefined ? [unloaded] : []),
+      ...response.notes,
+      ...cured.notes,
+    ]),
+    sources: uniqueSources(response.sources, criterionSources[criterion]),
+  };
+}
+
+/** Says what the ratio does not multiply. */
+export const notMultiplied: Note = {
+  level: 'assumption',
+  text: 'Stress from heat and moisture stays as it is; the strength ratio multiplies the mechanical load only.',
+};
+
+const unloaded: Note = {
+  level: 'warning',
+  text: 'The load puts no mechanical stress on any ply that has strengths, so there is no strength ratio.',
+};
+
+function firstFailure(plies: readonly PlyFailure[]): FirstFailure {
+  const found = weakest(plies);
+  if (found === undefined) return { ratio: undefined, ply: undefined, name: undefined, face: undefined, ...noMode };
+  const { ratio, ply, name, face, modeKey, mode, fractureAngle } = found;
+  return { ratio, ply, name, face, modeKey, mode, ...(fractureAngle === undefined ? {} : { fractureAngle }) };
+}

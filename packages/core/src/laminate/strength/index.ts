@@ -1,0 +1,31 @@
+export {
+  type Criterion,
+  failureCriteria,
+  type PuckInclination,
+  puckInclinations,
+  type StrengthOptions,
+  type TsaiHillVariant,
+} from './criterion.js';
+export { criterionSources, type RatioFunction, ratioFunctions } from './criterion-models.js';
+export type { Damage, Discount } from './discount.js';
+export { type FirstFailure, failure, type LaminateFailure } from './failure.js';
+export {
+  type EnvelopeOptions,
+  type EnvelopePoint,
+  type FailureEnvelope,
+  failureEnvelope,
+  type LoadComponent,
+} from './failure-envelope.js';
+export type { FailureMode, ModeKey } from './mode.js';
+export { progressiveFailure } from './progressive-failure.js';
+export type {
+  CurvePoint,
+  ProgressiveFailure,
+  ProgressiveOptions,
+  ProgressiveStep,
+  StepPly,
+} from './progressive-types.js';
+export { type StrengthConstants, type StrengthPly, strengthConstants } from './strength-constants.js';
+export { type PointFailure, type StrengthRatio, strengthRatio } from './strength-ratio.js';
+export { type TsaiWuCoefficients, tsaiWuCoefficients } from './tsai-wu-coefficients.js';
+export type { Face, PlyFailure } from './weakest.js';
