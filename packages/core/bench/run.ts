@@ -6,6 +6,7 @@
  * beforehand to everyone.
  */
 import { Bench } from 'tinybench';
+import { againstC } from './against-c.js';
 import { type Answer, angles, type Job, makeJob } from './job.js';
 import { wholeCommand } from './whole-command.js';
 import { withKernel } from './with-kernel.js';
@@ -108,4 +109,5 @@ for (const way of ways) {
   }
 }
 
+againstC(write);
 wholeCommand(write);
