@@ -93,7 +93,7 @@ describe('progressive failure', () => {
     expect(found.firstPly.inPlane.Gxy / inPlane.Gxy).toBeCloseTo(1, 9);
   });
 
-  it('starts at first-ply failure, never lowers the load, only loses stiffness, and never mends a ply', () => {
+  it('starts at first-ply failure, never lowers the load, loses stiffness but for the bound of nu12, and never mends a ply', () => {
     const anyStack = fc
       .array(fc.tuple(fc.constantFrom(carbon, glass), anyAngle), { minLength: 1, maxLength: 5 })
       .map((plies) => laminate(plies.map(([material, angle]) => plyOf(material, angle, 0.25e-3))));
@@ -110,11 +110,13 @@ describe('progressive failure', () => {
           const load = { N, temperatureChange };
           const found = progressiveFailure(stack, load, { criterion, discount });
           expect(found.firstPly.ratio).toBe(failure(stack, load, criterion).ratio);
-          let [ratio, share] = [0, 1 + 1e-9];
+          let [ratio, share] = [0, 1];
+          // Losing nu12 may stiffen one combination of strains, by nu12 nu21 / (1 - factor) at most: 0.0277 for the glass.
+          const most = discount === 'total' ? 1 + 1e-9 : 1 / (1 - 0.0278);
           const condition = new Map<number, string>();
           for (const step of found.steps) {
             expect(step.ratio).toBeGreaterThanOrEqual(ratio);
-            expect(step.stiffnessShare).toBeLessThanOrEqual(share * (1 + 1e-9));
+            expect(step.stiffnessShare).toBeLessThanOrEqual(share * most);
             expect(step.inPlane.Ex).toBeGreaterThan(0);
             [ratio, share] = [step.ratio, step.stiffnessShare];
             for (const { ply, becomes } of step.plies) {
