@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { Matrix as Dense, inverse } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import {
+  crimpFactorFromGeometry,
   type Fabric,
   fabricPlies,
   type Ply,
@@ -170,6 +171,71 @@ describe('a woven cloth', () => {
     expect(only({ ...tw300, crimpFactor: factor }).notes).toEqual([]);
   });
 
+  describe('takes its crimp', () => {
+    const { crimpFactor: _, ...free } = tw300;
+    const flat = only({ ...tw300, crimpFactor: 1 });
+    const geometry = { weave: 'twill', clothThickness: flat.thickness, yarnCount: 700, harness: 4 } as const;
+    const { E1: k, notes } = crimpFactorFromGeometry({ ...geometry, name: 'gl-tw300', ud: plyFromConstituents(tw300) });
+
+    it('from its yarn count before the usual factor of its weave, and says how', () => {
+      const found = only({ ...free, yarnCount: 700, harness: 4 });
+      expectClose(found.E1, k * flat.E1);
+      expectClose(found.E2, k * flat.E2);
+      expectClose(found.nu12, flat.nu12);
+      expect(found.G12).toBe(flat.G12);
+      expect(found.notes[0]?.text).toBe(
+        // tan 7.4 = pi/2 x 0.118 mm x 7 per cm.
+        `gl-tw300: crimp factors ${k.toFixed(3)} and ${k.toFixed(3)} along warp and weft, from yarns tilted by up to 7.4 and 7.4 degrees`,
+      );
+      expect(found.notes.slice(1)).toEqual(notes);
+      expect(found.sources).toContain('selvage-2026-derivation');
+      expect(flat.sources).not.toContain('selvage-2026-derivation');
+    });
+
+    it('from the factor given before its yarn count, and says so', () => {
+      const found = only({ ...tw300, yarnCount: 700 });
+      expect(found.E1).toBe(only(tw300).E1);
+      expect(found.notes.map(({ text }) => text)).toEqual([
+        'gl-tw300: crimp factor 0.93 as given; the yarn count is not used',
+      ]);
+    });
+
+    it('with a repeat of four yarns assumed for twill', () => {
+      const found = only({ ...free, yarnCount: 700 });
+      expect(found.E1).toBe(only({ ...free, yarnCount: 700, harness: 4 }).E1);
+      expect(found.notes).toHaveLength(notes.length + 2);
+    });
+
+    it('apart for warp and weft when their counts or shares differ, alike for both directions', () => {
+      const counts = { yarnCount: 500, weftCount: 900, harness: 3 };
+      fc.assert(
+        fc.property(anyShare, anyFraction, (warpShare, fibreVolumeFraction) => {
+          const found = only({ ...free, ...counts, warpShare, fibreVolumeFraction });
+          const across = only({
+            ...{ ...free, harness: 3, yarnCount: 900, weftCount: 500 },
+            warpShare: 1 - warpShare,
+            fibreVolumeFraction,
+          });
+          expectClose(found.E1, across.E2, 1e-10);
+          expectClose(found.nu12 / found.E1, across.nu12 / across.E1, 1e-10);
+        }),
+      );
+      const found = only({ ...free, ...counts });
+      expect(found.E1).toBeLessThan(found.E2);
+      const [k1, k2] = [found.E1 / flat.E1, found.E2 / flat.E2];
+      expectClose(found.nu12, flat.nu12 * Math.sqrt(k1 / k2));
+    });
+
+    it('refusing a geometry that cannot be', () => {
+      expect(codesOf(() => fabricPlies({ ...free, yarnCount: 0 }))).toEqual(['out-of-range']);
+      expect(codesOf(() => fabricPlies({ ...free, weftCount: 500 }))).toEqual(['missing-key']);
+      expect(codesOf(() => fabricPlies({ ...free, yarnCount: 700, harness: 2 }))).toEqual(['contradiction']);
+      expect(codesOf(() => fabricPlies({ ...free, harness: 2 }))).toEqual(['contradiction']);
+      expect(codesOf(() => fabricPlies({ ...tw300, harness: 2 }))).toEqual(['contradiction']);
+      expect(codesOf(() => fabricPlies({ ...tw300, harness: 3 }))).toEqual([]);
+    });
+  });
+
   const warm = {
     ...tw300,
     crimpFactor: 1,
@@ -245,7 +311,7 @@ describe('a woven cloth', () => {
     expectClose(1 / cloth.G13!, 0.7 / G13! + 0.3 / G23!);
     expectClose(1 / cloth.G23!, 0.7 / G23! + 0.3 / G13!);
     expect(cloth.nu23).toBeUndefined();
-    expect(only({ ...tw300, fibre: carbon }).G13).toBeUndefined();
+    expect(only({ ...tw300, model: { xiE2: 1000 } }).G13).toBeUndefined();
   });
 
   it('is one ply with the whole mass of the cloth', () => {
@@ -313,6 +379,10 @@ describe('any fabric', () => {
 
   it('is refused with a property of another architecture', () => {
     expect(codesOf(() => fabricPlies({ ...ud300, weave: 'plain' }))).toEqual(['contradiction']);
+    expect(codesOf(() => fabricPlies({ ...ud300, weftFibre: eGlass }))).toEqual(['contradiction']);
+    for (const key of ['yarnCount', 'harness']) {
+      expect(codesOf(() => fabricPlies({ ...bx400, [key]: 4 }))).toEqual(['contradiction']);
+    }
     expect(codesOf(() => fabricPlies({ ...bx400, warpShare: 0.5 }))).toEqual(['contradiction']);
     expect(codesOf(() => fabricPlies({ ...bx400, crimpFactor: 0.93 }))).toEqual(['contradiction']);
     expect(codesOf(() => fabricPlies({ ...bx400, crimpFactor: 1 }))).toEqual([]);

@@ -90,6 +90,19 @@ describe('a unidirectional ply from fibre and resin', () => {
     expect(porous.notes[0]?.level).toBe('assumption');
   });
 
+  it('takes nu23 of an anisotropic fibre without one as 0.3, says so, and keeps every constant of the plane', () => {
+    const assumed = plyFromConstituents({ ...glass, fibre: carbon });
+    const given = plyFromConstituents({ ...glass, fibre: { ...carbon, nu23: 0.3 } });
+    expect({ ...assumed, notes: [] }).toEqual(given);
+    expect(assumed.G13).toBe(assumed.G12);
+    expect(assumed.notes).toEqual([
+      {
+        level: 'assumption',
+        text: 'ud: nu23 of carbon is not given, 0.3 is assumed (no source); it enters nu23 and G23 of the ply only',
+      },
+    ]);
+  });
+
   it('warns above fibre fraction 0.65 and below 0.3', () => {
     const levels = (fibreVolumeFraction: number) =>
       plyFromConstituents({ ...glass, fibreVolumeFraction }).notes.map(({ level }) => level);

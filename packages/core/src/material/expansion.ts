@@ -34,6 +34,10 @@ export function schapery(fibre: ExpandingFibre, resin: ExpandingResin, Vf: numbe
   return { along, across };
 }
 
+/** Expansion of the fibre across; that along it for an isotropic fibre that gives only that. */
+const acrossFibre = ({ E1, E2, alpha1, alpha2 }: Fibre): number | undefined =>
+  alpha2 ?? (E1 === E2 ? alpha1 : undefined);
+
 /**
  * Thermal expansion of a unidirectional ply, 1/K; see {@link schapery}. Undefined when an expansion coefficient is
  * missing. A fibre given with alpha1 alone counts as isotropic if its moduli along and across are equal.
@@ -43,10 +47,26 @@ export function thermalExpansion(
   resin: Resin,
   Vf: number,
 ): { readonly alpha1: number; readonly alpha2: number } | undefined {
-  const free2 = fibre.alpha2 ?? (fibre.E1 === fibre.E2 ? fibre.alpha1 : undefined);
+  const free2 = acrossFibre(fibre);
   if (fibre.alpha1 === undefined || free2 === undefined || resin.alpha === undefined) return undefined;
   const { along, across } = schapery({ ...fibre, free1: fibre.alpha1, free2 }, { ...resin, free: resin.alpha }, Vf);
   return { alpha1: along, alpha2: across };
+}
+
+/**
+ * Thermal expansion across a unidirectional ply by Chamis's form, for comparison:
+ * alpha2 = alpha2f sqrt(Vf) + (1 - sqrt(Vf)) (1 + Vf num E1f/E1) alpha_m, with E1 by the rule of mixtures.
+ * @param Vf Fibre volume fraction, 0 to 1.
+ * @returns 1/K; undefined when a coefficient is missing.
+ * @throws out-of-range Vf outside 0 to 1.
+ * @source Chamis 1984 (recalled, not re-read).
+ */
+export function chamisExpansionAcross(fibre: Fibre, resin: Resin, Vf: number): number | undefined {
+  const free2 = acrossFibre(fibre);
+  if (free2 === undefined || resin.alpha === undefined) return undefined;
+  const root = Math.sqrt(Vf);
+  const squeezed = 1 + (Vf * resin.nu * fibre.E1) / ruleOfMixtures(fibre.E1, resin.E, Vf);
+  return free2 * root + (1 - root) * squeezed * resin.alpha;
 }
 
 /**

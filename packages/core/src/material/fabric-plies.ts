@@ -1,10 +1,10 @@
 import { fail, type Problem } from '../problem/index.js';
-import { demand, finite, positive, shown } from './check.js';
+import { between, demand, finite, positive, shown } from './check.js';
 import { matPly } from './mat.js';
 import { ply } from './ply.js';
 import { plyFromConstituents, unidirectionalPly } from './ply-from-constituents.js';
-import type { Architecture, Fabric, FabricLayer, Ply } from './types.js';
-import { wovenPly } from './woven.js';
+import type { Architecture, Fabric, FabricLayer, Fibre, Ply } from './types.js';
+import { hybridWovenPly, wovenPly } from './woven.js';
 
 /** How a fabric lies in a stack. */
 export interface FabricPlacement {
@@ -17,6 +17,10 @@ export interface FabricPlacement {
 const ownedBy: readonly (readonly [keyof Fabric, Architecture])[] = [
   ['weave', 'woven'],
   ['warpShare', 'woven'],
+  ['weftFibre', 'woven'],
+  ['yarnCount', 'woven'],
+  ['weftCount', 'woven'],
+  ['harness', 'woven'],
   ['layers', 'multiaxial'],
   ['matModel', 'mat'],
 ];
@@ -32,6 +36,13 @@ function* misplaced(fabric: Fabric): Generator<Problem> {
   if (crimpFactor !== 1 && architecture !== 'woven') {
     const message = `crimpFactor = ${shown(crimpFactor)} is for a woven fabric, ${name} is ${architecture}`;
     yield { code: 'contradiction', message, allowed: '1' };
+  }
+  if (fabric.weftCount !== undefined && fabric.yarnCount === undefined) {
+    yield {
+      code: 'missing-key',
+      message: `fabric ${name} has a weftCount but no yarnCount`,
+      hint: 'give both, or none',
+    };
   }
 }
 
@@ -55,16 +66,27 @@ function checkedLayers({ name, layers = [] }: Fabric): readonly FabricLayer[] {
   return layers;
 }
 
+/** Warp and weft of a cloth of two fibres, each as a unidirectional ply. */
+function hybridCloth(fabric: Fabric, weftFibre: Fibre, angle: number): Ply {
+  const { arealMass, warpShare = 0.5 } = fabric;
+  demand(between('warp share', warpShare, 0, 1));
+  const warp = plyFromConstituents({ ...fabric, arealMass: arealMass * warpShare, angle });
+  const weft = plyFromConstituents({ ...fabric, fibre: weftFibre, arealMass: arealMass * (1 - warpShare), angle });
+  return hybridWovenPly(warp, weft, fabric);
+}
+
 /** The same direction in -90 to 90 degrees; a fibre has no front end. */
 const foldedAngle = (angle: number): number => (Math.abs(angle) <= 90 ? angle : angle - 180 * Math.round(angle / 180));
 
 /**
  * The plies one fabric gives to a stack, from the tool side up: one for a unidirectional, woven or mat fabric, one per
- * layer for a multiaxial. A woven cloth is ONE ply of averaged constants, see `wovenPly`; a mat see `matPly`.
+ * layer for a multiaxial. A woven cloth is ONE ply of averaged constants, see `wovenPly`; a mat see `matPly`. Warp and
+ * weft of a cloth, and the layers of a multiaxial, may be of different fibres at the fabric's one fibre fraction: their
+ * volumes add to the thickness, each with its own constants (`fabricFibres` gives the mass of each).
  * @param fabric SI; arealMass in kg/m^2, fibreVolumeFraction 0.1 to 0.75.
  * @param placement angle in degrees, added to the layers' own; mirrored turns the order of the layers, not their angles.
  * @returns Plies named after the fabric, angles of a multiaxial folded into -90 to 90 degrees.
- * @throws missing-key a multiaxial without layers; out-of-range shares that do not sum to 1, a fraction or factor
+ * @throws missing-key a multiaxial without layers, a weftCount without yarnCount; out-of-range shares that do not sum to 1, a fraction or factor
  * outside its range; contradiction a property that belongs to another architecture; not-admissible; not-a-number.
  */
 export function fabricPlies(fabric: Fabric, { angle = 0, mirrored = false }: FabricPlacement = {}): Ply[] {
@@ -77,6 +99,7 @@ export function fabricPlies(fabric: Fabric, { angle = 0, mirrored = false }: Fab
     const plies = checkedLayers(fabric).map((layer) =>
       plyFromConstituents({
         ...fabric,
+        fibre: layer.fibre ?? fabric.fibre,
         arealMass: fabric.arealMass * layer.share,
         angle: foldedAngle(angle + layer.angle),
       }),
@@ -86,6 +109,7 @@ export function fabricPlies(fabric: Fabric, { angle = 0, mirrored = false }: Fab
   if (fabric.architecture === 'mat') {
     return finished([matPly(unidirectionalPly({ ...fabric, angle }), fabric.matModel)]);
   }
+  if (fabric.weftFibre !== undefined) return finished([hybridCloth(fabric, fabric.weftFibre, angle)]);
   const ud = plyFromConstituents({ ...fabric, angle });
   return finished([fabric.architecture === 'woven' ? wovenPly(ud, fabric) : ud]);
 }

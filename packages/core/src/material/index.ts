@@ -1,6 +1,15 @@
 export { admissibility, type ElasticConstants } from './admissibility.js';
 export { fibreVolumeFractionInGap, type GapFilling } from './closed-tool.js';
+export {
+  compareMicromechanics,
+  type MicromechanicsComparison,
+  type ModelValue,
+  type PropertyComparison,
+} from './compare-micromechanics.js';
 export { type CoreProperties, corePly } from './core-ply.js';
+export type { WovenOptions } from './crimp-choice.js';
+export { type CrimpFactors, type CrimpInput, crimpFactorFromGeometry } from './crimp-factor.js';
+export { surplusLength, type WeaveGeometry, weavePaths, type YarnPath } from './crimp-geometry.js';
 export {
   type ExpandingFibre,
   type ExpandingResin,
@@ -9,6 +18,7 @@ export {
   schapery,
   thermalExpansion,
 } from './expansion.js';
+export { type FabricFibre, fabricFibres, fabricFibreThickness } from './fabric-fibres.js';
 export { type FabricPlacement, fabricPlies } from './fabric-plies.js';
 export {
   densityFromVolumeFraction,
@@ -27,7 +37,9 @@ export type { BibliographyEntry, LibraryEntry, LibraryFabric, LibraryThread, Lib
 export { matPly } from './mat.js';
 export { chamis, halpinTsai, halpinTsaiEta, inverseRule, ruleOfMixtures } from './mixing-rules.js';
 export { arealMass, type PlyProperties, ply } from './ply.js';
+export { type PlyConsistency, plyConsistency } from './ply-consistency.js';
 export { type Constituents, plyFromConstituents } from './ply-from-constituents.js';
+export { porousMatrix } from './porous-matrix.js';
 export {
   constantsFromStiffness,
   type InPlaneConstants,
@@ -54,6 +66,8 @@ export type {
   Resin,
   Strengths,
   TransverseRule,
+  VoidModel,
   Weave,
 } from './types.js';
-export { type WovenOptions, wovenPly } from './woven.js';
+export { equalStrainLayer, equalStressLayer, tiltMeans, type YarnConstants } from './undulated-yarn.js';
+export { hybridWovenPly, wovenPly } from './woven.js';

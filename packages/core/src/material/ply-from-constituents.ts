@@ -10,8 +10,9 @@ import {
 } from './fibre-content.js';
 import { chamis, halpinTsai, inverseRule, ruleOfMixtures } from './mixing-rules.js';
 import { ply } from './ply.js';
-import { fibreNu23, transverseConstantsOf } from './transverse-isotropy.js';
-import type { Fibre, MicromechanicsModel, Ply, Resin, TransverseRule } from './types.js';
+import { stiffnessResin, voidNotes } from './porous-matrix.js';
+import { fibreNu23, lacksNu23, transverseConstantsOf } from './transverse-isotropy.js';
+import type { Fibre, MicromechanicsModel, Ply, Resin, TransverseRule, VoidModel } from './types.js';
 
 /** Fibre, resin and how much of each; SI units. */
 export interface Constituents {
@@ -22,6 +23,8 @@ export interface Constituents {
   readonly arealMass: number;
   readonly fibreVolumeFraction: number;
   readonly voidFraction?: number;
+  /** `mass-only` when not given. */
+  readonly voidModel?: VoidModel;
   readonly model?: MicromechanicsModel;
   /** Degrees. */
   readonly angle?: number;
@@ -35,8 +38,7 @@ const ruleSources: Record<TransverseRule, SourceKey> = {
 
 function demandConstituents({ fibre, resin, arealMass, fibreVolumeFraction, voidFraction = 0 }: Constituents): void {
   const { E1, E2, G12, nu12 } = fibre;
-  const nu23 = fibreNu23(fibre);
-  const ofFibre = admissibility({ E1, E2, G12, nu12, ...(nu23 === undefined ? {} : { nu23 }) });
+  const ofFibre = admissibility({ E1, E2, G12, nu12, ...(lacksNu23(fibre) ? {} : { nu23: fibreNu23(fibre) }) });
   demand(
     ...ofFibre.map((problem) => ({ ...problem, message: `fibre ${problem.message}` })),
     positive('fibre density', fibre.density, 'kg/m^3'),
@@ -57,7 +59,9 @@ const across = (rule: TransverseRule, Pf: number, Pm: number, Vf: number, xi: nu
 /** The ply of {@link plyFromConstituents} without a word on its fibre fraction, for reinforcements other than continuous. */
 export function unidirectionalPly(constituents: Constituents): Ply {
   demandConstituents(constituents);
-  const { fibre, resin, fibreVolumeFraction: Vf, voidFraction = 0, model = {}, name = fibre.name } = constituents;
+  const { fibre, fibreVolumeFraction: Vf, voidFraction = 0, model = {}, name = fibre.name } = constituents;
+  const resin = stiffnessResin(constituents.resin, constituents);
+  const porous = resin !== constituents.resin;
   const { E2: ruleE2 = 'halpin-tsai', G12: ruleG12 = 'halpin-tsai', xiE2 = 2, xiG12 = 1 } = model;
 
   const thickness = thicknessFromArealMass(constituents.arealMass, fibre.density, Vf);
@@ -74,11 +78,11 @@ export function unidirectionalPly(constituents: Constituents): Ply {
   const expansion = thermalExpansion(fibre, resin, Vf);
   const swelling = moistureExpansion(fibre, resin, Vf, resinMass / (density * thickness));
 
-  const notes: Note[] = [];
-  if (voidFraction > 0) {
+  const notes: Note[] = voidNotes(name, constituents);
+  if (plausible23 && lacksNu23(fibre)) {
     notes.push({
       level: 'assumption',
-      text: `${name}: voids lower the mass only, the stiffness is that without voids`,
+      text: `${name}: nu23 of ${fibre.name} is not given, ${shown(fibreNu23(fibre))} is assumed (no source); it enters nu23 and G23 of the ply only`,
     });
   }
   if (plane23 !== undefined && !plausible23) {
@@ -114,6 +118,7 @@ export function unidirectionalPly(constituents: Constituents): Ply {
       fibre.sources,
       resin.sources,
       ['jones-1999', ruleSources[ruleE2], ruleSources[ruleG12]],
+      porous ? ['mori-tanaka-1973'] : [],
       plausible23 ? ['hashin-1979'] : [],
       expansion === undefined && swelling === undefined ? [] : ['schapery-1968'],
     ),
@@ -123,8 +128,8 @@ export function unidirectionalPly(constituents: Constituents): Ply {
 /**
  * A unidirectional ply from fibre and resin: t = w/(rho_f Vf), mass from the densities, E1 and nu12 by the rule of
  * mixtures, E2 and G12 by Halpin-Tsai (or the inverse rule or Chamis's form), G13 = G12, nu23 and G23 from transverse
- * isotropy where the fibre's nu23 is known, expansion by Schapery, swelling with a dry fibre.
- * Voids lower the mass only; in the stiffness they count as resin.
+ * isotropy (a fibre's nu23 that is not known is assumed, with a note), expansion by Schapery, swelling with a dry fibre.
+ * Voids lower the mass only and count as resin in the stiffness, or make the resin porous: see `voidModel`.
  * @param constituents SI; arealMass in kg/m^2; fibreVolumeFraction 0.1 to 0.75; voidFraction 0 to 0.2 (0 when not
  * given); angle in degrees (0 when not given).
  * @throws out-of-range for a fraction, mass, density or modulus outside its range; not-admissible for constants that

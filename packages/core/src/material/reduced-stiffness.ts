@@ -53,3 +53,15 @@ export function stiffnessInvariants([Q11, Q12, Q22, Q66]: ReducedStiffness): Sti
     U5: (Q11 + Q22 - 2 * Q12 + 4 * Q66) / 8,
   };
 }
+
+/**
+ * Plane-stress stiffness of two layers at equal strain, one at 0 and one at 90 degrees: Q11 = s Q11' + (1-s) Q22",
+ * Q22 = s Q22' + (1-s) Q11", Q12 and Q66 by their shares.
+ * @param at0 Pa, in its own axes. @param share Of the thickness in the layer at 0 degrees, 0 to 1.
+ * @param at90 Pa, in its own axes; that of `at0` when not given.
+ * @source Jones 1999, ch. 4 (recalled, not re-read).
+ */
+export function crossPlyStiffness(at0: ReducedStiffness, share: number, at90 = at0): ReducedStiffness {
+  const mean = (first: number, second: number): number => share * first + (1 - share) * second;
+  return [mean(at0[0], at90[2]), mean(at0[1], at90[1]), mean(at0[2], at90[0]), mean(at0[3], at90[3])];
+}

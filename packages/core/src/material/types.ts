@@ -8,6 +8,7 @@ export interface Fibre {
   readonly E2: number;
   readonly G12: number;
   readonly nu12: number;
+  /** When left out: nu12 if the moduli along and across are equal, else assumed with a note. */
   readonly nu23?: number;
   /** kg/m^3 */
   readonly density: number;
@@ -87,10 +88,17 @@ export interface MicromechanicsModel {
   readonly xiG12?: number;
 }
 
+/**
+ * What voids do to a ply: lower its mass only, or also soften the resin between the fibres as spherical pores do.
+ */
+export type VoidModel = 'mass-only' | 'porous-matrix';
+
 /** One unidirectional layer of a stitched fabric: its angle in the fabric, degrees, and its share of the fabric's mass. */
 export interface FabricLayer {
   readonly angle: number;
   readonly share: number;
+  /** That of the fabric when not given. */
+  readonly fibre?: Fibre;
 }
 
 export type Architecture = 'ud' | 'woven' | 'multiaxial' | 'mat';
@@ -108,13 +116,23 @@ export interface Fabric {
   readonly architecture: Architecture;
   readonly fibreVolumeFraction: number;
   readonly voidFraction?: number;
+  /** `mass-only` when not given. */
+  readonly voidModel?: VoidModel;
   readonly model?: MicromechanicsModel;
-  /** Woven only: decides the crimp factor when that is not given. */
+  /** Woven only: fibre of the weft; that of the warp, `fibre`, when not given. */
+  readonly weftFibre?: Fibre;
+  /** Woven only: decides the crimp factor when neither that nor the yarn count is given. */
   readonly weave?: Weave;
   /** Woven only: share of the fibre mass in the warp; 0.5 when not given. */
   readonly warpShare?: number;
   /** Woven only: what the crimp leaves of the cloth's moduli along warp and weft, over 0.5 to 1. */
   readonly crimpFactor?: number;
+  /** Woven only: warp yarns per width of cloth, 1/m; the crimp then follows from the weave's own geometry. */
+  readonly yarnCount?: number;
+  /** Woven only: weft yarns per length of cloth, 1/m; as many as warp yarns when not given. */
+  readonly weftCount?: number;
+  /** Woven only: yarns in one repeat of the weave; 2 plain, 4 twill, 5 satin when not given. */
+  readonly harness?: number;
   /** Multiaxial only: layers from the fabric's lower face up; the shares add up to 1. */
   readonly layers?: readonly FabricLayer[];
   /** Mat only. */

@@ -1,0 +1,148 @@
+import { fail } from '../../problem/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Laminate } from '../types.js';
+import { type EdgePeel, edgePeel } from './edge-peel.js';
+import { alikeNeighbours, isMirrored } from './interfaces.js';
+import { type EdgeOpening, opening } from './opening.js';
+import { type StripState, stripEnergy } from './strip-energy.js';
+
+/** The state in which the edge is judged. */
+export interface EdgeOptions {
+  /** Axial strain along x, tension positive; 0 when not given. */
+  readonly strain?: number;
+  /** K from the stress-free state; 0 when not given. */
+  readonly temperatureChange?: number;
+  /** Energy per area that an interface takes to part, J/m². */
+  readonly toughness?: number;
+}
+
+/** One interface of the laminate at its free edge. */
+export interface EdgeInterface {
+  /** Number of plies below it. */
+  readonly below: number;
+  /** m from the mid-plane. */
+  readonly z: number;
+  /** Angles of the plies below and above, degrees. */
+  readonly angles: readonly [below: number, above: number];
+  /** Whether both plies are equally stiff in laminate axes: no interface, and no release counted. */
+  readonly alike: boolean;
+  /** This interface alone; absent when alike. */
+  readonly single?: EdgeOpening;
+  /** This one and its mirror image together, for a symmetric laminate; absent when alike, as at its mid-plane always. */
+  readonly pair?: EdgeOpening;
+  readonly peel: EdgePeel;
+}
+
+/** The free edge along x of a laminate. */
+export interface EdgeDelamination {
+  /** From the tool side on. */
+  readonly interfaces: readonly EdgeInterface[];
+  /** Where most energy is released per front; absent when no interface parts different plies. */
+  readonly critical?: { readonly below: number; readonly opening: 'single' | 'pair' } & EdgeOpening;
+  readonly midPlanePeel: EdgePeel;
+  readonly notes: readonly Note[];
+  readonly sources: readonly SourceKey[];
+}
+
+/**
+ * Delamination from a free edge along x: for each interface the energy that a unit of new surface releases, per front.
+ *
+ * A long crack from the edge under held strain. Single interface: both parts are strips that may bend across x. An interface
+ * with its mirror image in a symmetric laminate: three parts that stay flat, ε² t (E - E*)/2 shared by two fronts (with one front counted it
+ * is O'Brien's formula). Heat enters through the energy that residual stress keeps in the whole laminate and in its parts.
+ * It tells whether a crack of a ply thickness or more grows, not where a sound edge cracks first, and not in which mode.
+ *
+ * @param options strain; temperature change in K; toughness in J/m², more than 0
+ * @returns G in J/m² per front; onset strains where a toughness is given
+ * @throws not-computable when heat acts and a ply has no thermal expansion; out-of-range for values that cannot be;
+ *   not-admissible as `stiffness`
+ * @source O'Brien 1982; Pagano & Pipes 1971 (sign of the peel stress)
+ */
+export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}): EdgeDelamination {
+  const { strain = 0, temperatureChange = 0, toughness } = options;
+  const state: StripState = { strain, temperatureChange };
+  demand(state, toughness);
+  const count = laminate.plies.length;
+  const mirrored = isMirrored(laminate);
+  const alike = alikeNeighbours(laminate);
+  const unit = { strain: 1, temperatureChange: 0 };
+  const Ex = (2 * stripEnergy(laminate, 'strip', unit)) / laminate.thickness;
+  const loaded = strain !== 0 || temperatureChange !== 0;
+  const peelAt = edgePeel(laminate, Ex, loaded ? state : unit);
+
+  const interfaces: EdgeInterface[] = [];
+  let z = -laminate.thickness / 2;
+  for (let below = 1; below < count; below++) {
+    const [lower, upper] = [laminate.plies[below - 1], laminate.plies[below]];
+    if (lower === undefined || upper === undefined) break;
+    z += lower.thickness;
+    const same = alike(below - 1);
+    const cuts = [Math.min(below, count - below), Math.max(below, count - below)];
+    interfaces.push({
+      below,
+      z,
+      angles: [lower.angle, upper.angle],
+      alike: same,
+      ...(same ? {} : { single: opening(laminate, [below], 'strip', state, toughness) }),
+      ...(same || !mirrored ? {} : { pair: opening(laminate, cuts, 'flat', state, toughness) }),
+      peel: peelAt(z),
+    });
+  }
+  const critical = worst(interfaces, loaded ? (one) => one.G : (one) => one.perSquare);
+  return {
+    interfaces,
+    ...(critical === undefined ? {} : { critical }),
+    midPlanePeel: peelAt(0),
+    notes: uniqueNotes([...laminate.notes, ...notesOn(interfaces, critical?.onset?.tension === 0)]),
+    sources: uniqueSources(laminate.sources, ['obrien-1982', 'pagano-pipes-1971', 'selvage-2026-derivation']),
+  };
+}
+
+function demand({ strain, temperatureChange }: StripState, toughness: number | undefined): void {
+  if (!(Number.isFinite(strain) && Number.isFinite(temperatureChange))) {
+    fail({
+      code: 'out-of-range',
+      message: `the strain is ${strain} and the temperature change ${temperatureChange} K`,
+      allowed: 'finite numbers',
+    });
+  }
+  if (toughness !== undefined && !(toughness > 0 && Number.isFinite(toughness))) {
+    fail({ code: 'out-of-range', message: `the toughness is ${toughness} J/m²`, allowed: 'a finite value above 0' });
+  }
+}
+
+function worst(interfaces: readonly EdgeInterface[], by: (one: EdgeOpening) => number): EdgeDelamination['critical'] {
+  let found: EdgeDelamination['critical'];
+  for (const { below, single, pair } of interfaces) {
+    if (single !== undefined && (found === undefined || by(single) > by(found))) {
+      found = { below, opening: 'single', ...single };
+    }
+    if (pair !== undefined && (found === undefined || by(pair) > by(found))) {
+      found = { below, opening: 'pair', ...pair };
+    }
+  }
+  return found;
+}
+
+function notesOn(interfaces: readonly EdgeInterface[], heatAlone: boolean): Note[] {
+  const notes: Note[] = [
+    {
+      level: 'assumption',
+      text: 'G is per front. A toughness that was reduced from a symmetric specimen with the formula for one surface belongs to twice the G of a pair.',
+      source: 'obrien-1982',
+    },
+  ];
+  if (interfaces.some(({ alike }) => alike)) {
+    notes.push({
+      level: 'assumption',
+      text: 'Between plies that are alike in laminate axes no delamination is counted: nothing there makes an edge crack start.',
+    });
+  }
+  if (heatAlone) {
+    notes.push({
+      level: 'warning',
+      text: 'Residual stress from the change of temperature alone releases the given toughness: the edge may part without load.',
+    });
+  }
+  return notes;
+}

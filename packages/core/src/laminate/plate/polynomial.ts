@@ -1,0 +1,39 @@
+/** A polynomial in ξ and η: the sum of c ξ^i η^j. */
+export type Polynomial = readonly { readonly c: number; readonly i: number; readonly j: number }[];
+
+/** The product, term by term; like terms stay apart. */
+export function multiply(p: Polynomial, q: Polynomial): Polynomial {
+  return p.flatMap((s) => q.map((t) => ({ c: s.c * t.c, i: s.i + t.i, j: s.j + t.j })));
+}
+
+/** Derivative by ξ. */
+export const xDerivative = (p: Polynomial): Polynomial =>
+  p.filter(({ i }) => i > 0).map(({ c, i, j }) => ({ c: c * i, i: i - 1, j }));
+
+/** Derivative by η. */
+export const yDerivative = (p: Polynomial): Polynomial =>
+  p.filter(({ j }) => j > 0).map(({ c, i, j }) => ({ c: c * j, i, j: j - 1 }));
+
+/**
+ * Integral of a product over the disk ξ² + η² ≤ 1.
+ *
+ * ∫ ξ^2p η^2q = π (2p - 1)!! (2q - 1)!! / (2^(p+q) (p + q + 1)!); odd powers give 0.
+ */
+export function diskIntegral(p: Polynomial, q: Polynomial): number {
+  let sum = 0;
+  for (const s of p) {
+    for (const t of q) {
+      const [i, j] = [s.i + t.i, s.j + t.j];
+      if (i % 2 === 0 && j % 2 === 0) sum += s.c * t.c * even(i / 2, j / 2);
+    }
+  }
+  return sum;
+}
+
+function even(p: number, q: number): number {
+  let value = Math.PI;
+  for (let k = 1; k <= p; k++) value *= (2 * k - 1) / 2;
+  for (let k = 1; k <= q; k++) value *= (2 * k - 1) / 2;
+  for (let k = 2; k <= p + q + 1; k++) value /= k;
+  return value;
+}

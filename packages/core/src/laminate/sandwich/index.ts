@@ -1,0 +1,27 @@
+export {
+  type AllenCriteria,
+  type AllenStiffness,
+  allenDeflection,
+  criterionLimit,
+  type SandwichSpan,
+} from './allen.js';
+export { sandwichChecks } from './sandwich-checks.js';
+export type {
+  CoreShear,
+  FaceStress,
+  NoSandwich,
+  Sandwich,
+  SandwichCore,
+  SandwichDirection,
+  SandwichFace,
+  SandwichOptions,
+  Wrinkling,
+} from './types.js';
+export {
+  deepCoreWrinklingStress,
+  type WrinklingModuli,
+  wrinklingCoefficientInDesign,
+  wrinklingCoefficientInTheory,
+  wrinklingDepth,
+  wrinklingStress,
+} from './wrinkling.js';
