@@ -45,6 +45,26 @@ describe('a report', () => {
     expect(await run('report', 'design.yaml')).toMatchObject({ code: 0, stderr: '' });
   });
 
+  it.each([
+    ['--out', 'design.yaml', '--format', 'text'],
+    ['--html', 'design.yaml'],
+    ['--html', './design.yaml'],
+    ['--out', 'link.html'],
+  ])('never overwrites the design that it reads: %s %s', async (...args) => {
+    await symlink('design.yaml', join(cwd, 'link.html'));
+    const { code, stdout, stderr } = await run('report', 'design.yaml', ...args);
+    expect({ code, stdout }).toEqual({ code: 64, stdout: '' });
+    expect(stderr).toContain('is the design that is read');
+    expect(await text('design.yaml')).toBe(minimal);
+  });
+
+  it('is not written twice into one file', async () => {
+    const { code, stderr } = await run('report', 'design.yaml', '--out', 'r.html', '--html', 'r.html');
+    expect(code).toBe(64);
+    expect(stderr).toContain('another output');
+    expect(await readdir(cwd)).not.toContain('r.html');
+  });
+
   it('takes its format from the extension of the output file', async () => {
     for (const [name, start] of [
       ['r.html', '<!doctype html>'],
@@ -185,5 +205,9 @@ describe('a starter design', () => {
     const written = await text(path);
     expect(await run('init', 'new/blade')).toMatchObject({ code: 74 });
     expect(await text(path)).toBe(written);
+  });
+
+  it.skipIf(process.platform !== 'linux')('below a directory that takes none ends with 74', async () => {
+    expect(await run('init', '/proc/selvage')).toMatchObject({ code: 74, stdout: '' });
   });
 });

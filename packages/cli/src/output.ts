@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import { type FileHandle, mkdir, open, realpath, rename, stat } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { exit } from './exit.js';
 import { Stop, systemCode, systemReason } from './stop.js';
 
@@ -24,6 +24,13 @@ export async function writeWhole(path: string, text: string): Promise<void> {
   });
 }
 
+/** Makes a directory and those above it, from the top down: Node's own recursive way never ends below /proc. */
+async function makeDirectory(path: string): Promise<void> {
+  if ((await stat(path).catch(() => undefined))?.isDirectory()) return;
+  if (dirname(path) !== path) await makeDirectory(dirname(path));
+  await mkdir(path);
+}
+
 /**
  * Writes a file that must not exist yet, and the directories that lead to it.
  *
@@ -31,12 +38,30 @@ export async function writeWhole(path: string, text: string): Promise<void> {
  */
 export async function createWhole(path: string, text: string): Promise<void> {
   await explained(path, async () => {
-    await mkdir(dirname(path), { recursive: true }).catch((error: unknown) => {
+    await makeDirectory(dirname(path)).catch((error: unknown) => {
       if (systemCode(error) !== 'EEXIST') throw error;
       throw new Stop(exit.cannotWrite, `cannot write \`${path}\`: \`${dirname(path)}\` is not a directory`);
     });
     await writeNew(path, text);
   });
+}
+
+/**
+ * Stops before anything is written when an output is the input itself, by whatever name or link, or when two outputs are one file.
+ *
+ * @throws Stop 64
+ */
+export async function demandSeparate(input: string, outputs: readonly string[]): Promise<void> {
+  const place = async (path: string): Promise<string> => realpath(path).catch(() => resolve(path));
+  const taken = new Map(input === '-' ? [] : [[await place(input), 'the design that is read']]);
+  for (const path of outputs) {
+    const target = await place(path);
+    const file = await stat(target).catch(() => undefined);
+    if (file !== undefined && !file.isFile()) continue;
+    const holder = taken.get(target);
+    if (holder !== undefined) throw new Stop(exit.usage, `\`${path}\` is ${holder}; nothing was written`);
+    taken.set(target, 'already the file of another output');
+  }
 }
 
 async function explained(path: string, write: () => Promise<void>): Promise<void> {

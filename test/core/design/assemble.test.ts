@@ -63,6 +63,31 @@ describe('a bag fixes the fibre fraction, a closed tool the thickness', () => {
   });
 });
 
+describe('the stack under the needle', () => {
+  const sewn = (laminate: string, plan: string) =>
+    model(`laminates: { a: ${laminate} }\nstitching: { s: { laminate: a, thread: t75, stitchType: 304, ${plan} } }`)
+      .stitching[0];
+  it('is the dry fabric, fibres over their dry fraction, and a core as thick as it is', () => {
+    const core = head.replace(
+      'threads:',
+      '  foam: { kind: core, thickness: 5 mm, E: 130 MPa, G: 48 MPa, density: 130 kg/m^3 }\nthreads:',
+    );
+    const design = `${core}laminates: { a: { material: cloth, stack: [0, { angle: 0, material: foam }, 0] } }
+stitching: { s: { laminate: a, thread: t75, stitchType: 301, pattern: parallel, pitch: 4 mm, rowSpacing: 5 mm, dryFibreVolumeFraction: 0.4 } }`;
+    const { plan } = assemble(readDesign(design)).stitching[0] ?? {};
+    // two cloths of 300 g/m^2 of E-glass at 2540 kg/m^3 (the library's density)
+    expect(plan?.dryThickness).toBeCloseTo((2 * 0.3) / 2540 / 0.4 + 5e-3, 12);
+  });
+  it('a field holds whole zigzag rows: 25 mm have room for four rows 6 mm apart', () => {
+    const field =
+      'pattern: zigzag, pitch: 4 mm, bight: 3 mm, rowSpacing: 6 mm, field: { length: 120 mm, width: 25 mm }';
+    const totals = sewn('{ material: cloth, stack: [0] }', field)?.summary.consumption.totals;
+    expect(totals?.rows[0]?.rows).toBe(4);
+    expect(totals?.stitches).toBe(4 * 30);
+    expect(totals?.rowLength).toBeCloseTo(4 * 0.12, 12);
+  });
+});
+
 describe('problems of assembly have a place in the file', () => {
   const one = 'laminates: { a: { material: ud, stack: [0] } }\n';
   const seam = (rest: string): string => `${one}stitching: { s: { laminate: a, thread: t75, ${rest} } }`;

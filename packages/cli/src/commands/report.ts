@@ -3,7 +3,7 @@ import type { Given } from '../command.js';
 import { fromInput, readDesignInput } from '../design.js';
 import type { ExitCode } from '../exit.js';
 import type { Input } from '../input.js';
-import { writeWhole } from '../output.js';
+import { demandSeparate, writeWhole } from '../output.js';
 import { formatOf, present, unitsOf } from '../presentation.js';
 import { judgeTargets } from '../targets.js';
 import { stderrText } from '../terminal.js';
@@ -12,6 +12,10 @@ import { usageStop } from '../usage.js';
 export async function run(given: Given): Promise<ExitCode> {
   formatOf(given);
   if (given.values.get('html') === '-') throw usageStop('`--html` needs the name of a file', given.command);
+  const outputs = [given.values.get('out'), given.values.get('html')].filter(
+    (path) => path !== undefined && path !== '-',
+  );
+  await demandSeparate(given.positionals[0] ?? '-', outputs as string[]);
   if (given.flags.has('watch')) {
     const { watchDesign } = await import('../watch.js');
     return watchDesign(given, (input, first) => once(given, input, first));

@@ -1,12 +1,12 @@
 import { laminate } from '../../laminate/index.js';
 import {
   type Fabric,
+  fabricFibreThickness,
   fabricPlies,
   fibreVolumeFractionInGap,
   type LibraryEntry,
   library,
   type Ply,
-  solidFibreThickness,
 } from '../../material/index.js';
 import { fail, type Path } from '../../problem/index.js';
 import type { LaminateModel, Process } from '../model.js';
@@ -144,10 +144,7 @@ function processOf(name: string, entry: LaminateEntry, layers: readonly Layer[])
       'at least one fabric, or no process',
     );
   }
-  const fibreThickness = fabrics.reduce(
-    (sum, { fabric }) => sum + solidFibreThickness(fabric.arealMass, fabric.fibre.density),
-    0,
-  );
+  const fibreThickness = fabrics.reduce((sum, { fabric }) => sum + fabricFibreThickness(fabric), 0);
   const fixedThickness = layers.reduce((sum, layer) => sum + ('fixed' in layer ? layer.fixed.thickness : 0), 0);
   return {
     kind,

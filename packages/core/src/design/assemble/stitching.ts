@@ -125,7 +125,11 @@ function edgeRowLength(entry: StitchingEntry, offset: number, path: Path): numbe
   return offsetRowLength(edge.length, offset, edge.turn ?? 0);
 }
 
-/** Thickness of the dry stack: measured, or from the fibres at the dry fibre fraction, or as cured. */
+/** A core is as thick dry as it is cured. */
+const coreThickness = ({ laminate }: LaminateModel): number =>
+  laminate.plies.reduce((sum, ply) => sum + (ply.core === true ? ply.thickness : 0), 0);
+
+/** Thickness of the dry stack: measured, or from the fibres at the dry fibre fraction and the cores, or as cured. */
 function dryThickness(
   entry: StitchingEntry,
   laminate: LaminateModel | undefined,
@@ -135,10 +139,15 @@ function dryThickness(
   const stack = needed(laminate, 'laminate', 'the laminate that is stitched, or `dryThickness`', path);
   const solid = stack.solidFibreThickness;
   if (entry.dryFibreVolumeFraction !== undefined && solid !== undefined)
-    return { thickness: solid / entry.dryFibreVolumeFraction, notes: [] };
+    return { thickness: solid / entry.dryFibreVolumeFraction + coreThickness(stack), notes: [] };
   const why = solid === undefined ? 'a ply without fibre volume fraction is in it' : 'no dry fibre fraction given';
   const text = `thread lengths are for the cured thickness of laminate ${stack.name} (${why}); the dry stack is thicker and takes more thread`;
   return { thickness: stack.laminate.thickness, notes: [{ level: 'assumption', text }] };
+}
+
+/** The stitched rectangle; centre lines of a zigzag lie half a spacing inside it, so that no row hangs half over its border. */
+function fieldOf({ field, pattern, rowSpacing = 0 }: StitchingEntry): StitchPlan['field'] {
+  return field === undefined || pattern !== 'zigzag' ? field : { ...field, y: -rowSpacing / 2 };
 }
 
 /** One stitch plan of the design, or undefined when its problems were noted. */
@@ -171,7 +180,7 @@ export function assembleStitching(
       dryThickness: dry.thickness,
       waste: entry.waste,
       tails: entry.tails,
-      field: entry.field,
+      field: fieldOf(entry),
       strands: entry.strandsInNeedle,
       needleNumber: entry.needle,
       holeWidth: entry.hole,

@@ -15,6 +15,27 @@ const patternWords: Record<StitchingModel['plan']['pattern']['kind'], string> = 
   rows: 'rows that follow the edge',
 };
 
+/** The lengths that the operator sets; edge rows have theirs in the table of rows. */
+function measures(pattern: StitchingModel['plan']['pattern']): Fact[] {
+  if (pattern.kind === 'rows')
+    return pattern.rows.map((row, i) => ({ label: `Row ${i + 1} from the edge`, value: amount(row.offset, 'length') }));
+  return [
+    { label: 'Pitch', value: amount(pattern.pitch, 'length') },
+    { label: 'Row spacing', value: amount(pattern.rowSpacing, 'length') },
+    ...(pattern.kind === 'zigzag' ? [{ label: 'Bight', value: amount(pattern.swing, 'length') }] : []),
+    ...(pattern.kind === 'staggered'
+      ? [{ label: 'Shift of every other row', value: amount(pattern.shift ?? 0.5, 'fraction'), remark: 'of the pitch' }]
+      : []),
+    ...(pattern.kind === 'crossing'
+      ? [
+          { label: 'Pitch of the second set', value: amount(pattern.second.pitch, 'length') },
+          { label: 'Row spacing of the second set', value: amount(pattern.second.rowSpacing, 'length') },
+          { label: 'Angle between the sets', value: amount(pattern.angle ?? 90, 'angle') },
+        ]
+      : []),
+  ];
+}
+
 function setUp({ plan, laminate }: StitchingModel): Fact[] {
   const type = stitchType(plan.type);
   return [
@@ -25,6 +46,7 @@ function setUp({ plan, laminate }: StitchingModel): Fact[] {
       remark: type.number === undefined ? 'hand stitch' : `ISO 4915 number ${type.number}`,
     },
     { label: 'Pattern', value: patternWords[plan.pattern.kind] },
+    ...measures(plan.pattern),
     { label: 'Needle thread', value: `${plan.needleThread.name}`, remark: 'linear density below' },
     { label: 'Linear density of the needle thread', value: amount(plan.needleThread.linearDensity, 'linearDensity') },
     ...(plan.underThread === undefined
