@@ -116,6 +116,23 @@ describe('stitchFigure', () => {
     expect(lines.slice(0, 3).map((line) => [...line].filter((c) => c === 'o').length)).toEqual([8, 7, 8]);
   });
 
+  it('shows a zigzag in characters: every hole at its own height, the thread climbing between them', () => {
+    const holes = [0, 1, 2, 3].map((k) => ({ x: 2e-3 + 4e-3 * k, y: k % 2 === 0 ? 2e-3 : 5e-3, row: 0 }));
+    const threads = holes.slice(1).map((to, k) => ({ from: holes[k] ?? to, to, face: 'top' as const }));
+    const { edge: _edge, rowSpacing: _spacing, ...plain } = input;
+    const lines = (stitchFigure({ ...plain, penetrations: holes, threads }).text ?? '').split('\n');
+    const shapes = lines.map((line) => line.replace(/^(?:y \d mm)? */, '').replace(/ +/g, ''));
+    expect(shapes.slice(0, 3)).toEqual(['oo', '/\\/', 'oo']);
+  });
+
+  it('shows both sets of crossing rows in characters', () => {
+    const crossing = [0, 1, 2].map((k) => ({ x: 8e-3, y: 2e-3 + 5e-3 * k, row: 0, set: 1 }));
+    const threads = crossing.slice(1).map((to, k) => ({ from: crossing[k] ?? to, to, face: 'top' as const }));
+    const { text = '' } = stitchFigure({ ...input, penetrations: crossing, threads });
+    expect(text.split('\n').filter((line) => /^ +\|$/.test(line))).toHaveLength(2);
+    expect(text.split('\n').filter((line) => /^ +o$/.test(line))).toHaveLength(3);
+  });
+
   it('refuses sizes and places that cannot be drawn: not-computable', () => {
     const change = (changed: Partial<StitchFigureInput>) => () => stitchFigure({ ...input, ...changed });
     expect(problemCode(change({ field: { width: 0, height: 1 } }))).toBe('not-computable');
