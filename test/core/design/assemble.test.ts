@@ -1,4 +1,4 @@
-import { assemble, type Problem, readDesign, SelvageError } from '@selvage/core';
+import { assemble, library, type Problem, readDesign, SelvageError } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
 
 const head = `format: 1
@@ -60,6 +60,40 @@ describe('a bag fixes the fibre fraction, a closed tool the thickness', () => {
     ).laminates[0];
     expect(laminate?.laminate.thickness).toBeCloseTo(0.9e-3, 12);
     expect(laminate?.process).toMatchObject({ fibreVolumeFraction: expect.closeTo((4 * 0.3) / 2540 / 0.9e-3, 9) });
+  });
+});
+
+describe('cores', () => {
+  const layer = (core: string) => {
+    const design = `${head.replace('threads:', `  foam: ${core}\nthreads:`)}laminates: { a: { stack: [{ angle: 0, material: foam }] } }`;
+    return assemble(readDesign(design)).laminates[0]?.laminate.plies[0];
+  };
+  it.each(Object.keys(library.cores))('%s of the library needs only its thickness', (id) => {
+    expect(layer(`{ kind: core, from: ${id}, thickness: 5 mm }`)).toMatchObject({ core: true, thickness: 5e-3 });
+  });
+  it('shear modulus of an isotropic core from E and nu', () => {
+    expect(layer('{ kind: core, E: 100 MPa, nu: 0.25, density: 100 kg/m^3, thickness: 5 mm }')).toMatchObject({
+      G12: 40e6,
+      G13: 40e6,
+    });
+  });
+  it('take a thermal expansion', () => {
+    const core = '{ kind: core, from: pvc-130, thickness: 5 mm, alpha: 40e-6 1/K }';
+    expect(layer(core)?.expansion).toEqual({ alpha1: 40e-6, alpha2: 40e-6 });
+  });
+});
+
+describe('what a design overrides', () => {
+  it('of a library entry is told from what it takes over', () => {
+    const design = `${head.replace('threads:', '  own: { kind: fabric, from: e-glass-twill-200, resin: epoxy-infusion, arealMass: 190 g/m^2, fibreVolumeFraction: 0.5 }\nthreads:')}laminates: { a: { material: own, stack: [0] } }`;
+    const entry = assemble(readDesign(design)).provenance.find((one) => one.name === 'own');
+    expect(entry).toMatchObject({ library: 'e-glass-twill-200', overridden: ['arealMass'], notes: [] });
+  });
+  it('in a closed tool, a fibre fraction that the gap replaces is named', () => {
+    const laminate = model(
+      'laminates: { a: { material: cloth, stack: [0, 0], process: { kind: closedTool, gap: 0.5 mm } } }',
+    ).laminates[0]?.laminate;
+    expect(laminate?.notes.map((note) => note.text).join(' ')).toContain('50.0 % of the design file is not used');
   });
 });
 

@@ -148,6 +148,13 @@ describe('targets', () => {
       }),
     );
   });
+  it('on lamination parameters are pure numbers', () => {
+    const design = text('minimal.yaml').replace(
+      'laminates.skin.thickness, atMost: 1.2 mm',
+      'laminates.skin.laminationParameters.A.0, within: [-0.01, 0.01]',
+    );
+    expect(compute(assemble(readDesign(design))).targets[0]).toMatchObject({ met: true, kind: 'number' });
+  });
   it('on a quantity that is not there name the nearest', () => {
     const design = readDesign(text('minimal.yaml').replace('laminates.skin.thickness', 'laminates.skin.thicknes'));
     expect(() => compute(assemble(design))).toThrow(

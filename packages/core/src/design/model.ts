@@ -17,6 +17,8 @@ export interface Provenance {
   /** The library entry that gave its values, and their sources. */
   readonly library?: string;
   readonly sources: readonly SourceKey[];
+  /** Values that the design file gives itself although a library entry has them. */
+  readonly overridden: readonly string[];
   /** Cautions and assumed values of the library entry. */
   readonly notes: readonly Note[];
 }

@@ -23,6 +23,9 @@ export interface CoreProperties {
   readonly sources?: readonly SourceKey[];
 }
 
+/** Beyond this relative difference a core's E, G and nu are not those of an isotropic material. */
+const anisotropic = 0.05;
+
 /**
  * A core as one thick ply, isotropic in its plane: E1 = E2 = E, G12 = E/(2 (1 + nu)); its measured shear modulus through
  * the thickness stays apart as G13 = G23 = G.
@@ -40,21 +43,25 @@ export function corePly({ E, G, nu, notes = [], name = 'core', ...rest }: CorePr
     });
   }
   const ratio = nu ?? isotropic;
-  const assumed: Note[] =
-    nu === undefined
-      ? [
-          {
-            level: 'assumption',
-            text: `${name}: Poisson ratio ${shown(ratio)} from E/(2G) - 1, as for an isotropic core`,
-          },
-        ]
-      : [];
+  const inPlane = E / (2 * (1 + ratio));
+  const assumed: Note[] = [];
+  if (nu === undefined) {
+    assumed.push({
+      level: 'assumption',
+      text: `${name}: Poisson ratio ${shown(ratio)} from E/(2G) - 1, as for an isotropic core`,
+    });
+  } else if (Math.abs(inPlane / G - 1) > anisotropic) {
+    assumed.push({
+      level: 'assumption',
+      text: `${name}: shear in the plane is E/(2 (1 + nu)) = ${shown(inPlane / 1e6)} MPa; the G given, ${shown(G / 1e6)} MPa, counts through the thickness alone`,
+    });
+  }
   return ply({
     ...rest,
     name,
     E1: E,
     E2: E,
-    G12: E / (2 * (1 + ratio)),
+    G12: inPlane,
     nu12: ratio,
     G13: G,
     G23: G,

@@ -109,7 +109,8 @@ describe('the assumptions of hand-book theory', () => {
   it('are silent for a good sandwich and warn for thick faces and for a stiff core', () => {
     const said = (found: Sandwich): string => found.notes.map(({ text }) => text).join('\n');
     const good = checked(laminate([cloth(0.5e-3), foam(20e-3), cloth(0.5e-3)]));
-    expect(good.notes.map(({ level }) => level)).toEqual(['assumption']);
+    // one on the checks, one on the core: its G and its nu are not those of one isotropic material
+    expect(good.notes.map(({ level }) => level)).toEqual(['assumption', 'assumption']);
     const thick = checked(laminate([cloth(3e-3), foam(10e-3), cloth(3e-3)]));
     expect(said(thick)).toContain('The faces are not thin: 3 (d/t)² is 56.3, under 100');
     const wood = corePly({ E: 3.4e9, G: 130e6, nu: 0.3, thickness: 10e-3, density: 150 });

@@ -33,6 +33,7 @@ export function useLibrary(context: Context, kind: Kind, name: string, entry: Li
     label: entry.label,
     library: name,
     sources: entrySources(entry, taken[kind]),
+    overridden: [],
     notes: entryNotes(entry, taken[kind]),
   });
 }
@@ -48,10 +49,12 @@ interface OwnEntry {
 /** Remembers an entry of the design file as used, with the library entry that completed it. */
 export function useOwn(context: Context, kind: Kind, name: string, entry: OwnEntry, base?: LibraryEntry): void {
   const { label, source, basis, note, from } = entry;
-  const fromLibrary = taken[kind].filter((key) => (entry as Readonly<Record<string, unknown>>)[key] === undefined);
+  const own = (key: string): boolean => (entry as Readonly<Record<string, unknown>>)[key] !== undefined;
+  const fromLibrary = taken[kind].filter((key) => !own(key));
   use(context, {
     name,
     kind,
+    overridden: base === undefined ? [] : ['thickness', ...taken[kind]].filter(own),
     sources: base === undefined ? [] : entrySources(base, fromLibrary),
     notes: base === undefined ? [] : entryNotes(base, fromLibrary),
     ...(label === undefined ? {} : { label }),

@@ -1,4 +1,4 @@
-import { laminate } from '../../laminate/index.js';
+import { type Laminate, laminate } from '../../laminate/index.js';
 import {
   type Fabric,
   fabricFibreThickness,
@@ -9,6 +9,7 @@ import {
   type Ply,
 } from '../../material/index.js';
 import { fail, type Path } from '../../problem/index.js';
+import { type Note, uniqueNotes } from '../../provenance/index.js';
 import type { LaminateModel, Process } from '../model.js';
 import type { LaminateEntry, MaterialEntry } from '../schema/design.js';
 import { ownNames } from './constituents.js';
@@ -168,6 +169,24 @@ function pliesOf(layer: Layer, item: PlacedEntry, process: Process, entry: Lamin
   return placed(['materials', fabric.name], () => fabricPlies(fabric, { angle, mirrored }));
 }
 
+/** In a closed tool the gap decides: a fibre fraction written with a fabric is not used there, which the report says. */
+function unusedFractions(process: Process, layers: readonly Layer[]): Note[] {
+  if (process.kind !== 'closedTool') return [];
+  const unused = layers.flatMap((layer) =>
+    'fabric' in layer && layer.fabric.fibreVolumeFraction !== undefined ? [layer.fabric] : [],
+  );
+  const texts = unused.map(
+    ({ name, fibreVolumeFraction = 0 }) =>
+      `${name}: the fibre fraction ${shownPercent(fibreVolumeFraction)} of the design file is not used, the gap of the closed tool makes it ${shownPercent(process.fibreVolumeFraction)}`,
+  );
+  return uniqueNotes(texts.map((text) => ({ level: 'assumption' as const, text })));
+}
+
+const shownPercent = (fraction: number): string => `${(fraction * 100).toFixed(1)} %`;
+
+const withNotes = (laminate: Laminate, notes: readonly Note[]): Laminate =>
+  notes.length === 0 ? laminate : { ...laminate, notes: [...laminate.notes, ...notes] };
+
 /** Thickness of the fibres alone; undefined when a ply other than a core does not tell its fibre fraction. */
 function fibreThickness(plies: readonly Ply[]): number | undefined {
   let sum = 0;
@@ -200,7 +219,7 @@ export function assembleLaminate(
       name,
       entries: stack.map(({ material, angle, mirrored }) => ({ material, angle, mirrored })),
       process,
-      laminate: laminate(plies),
+      laminate: withNotes(laminate(plies), unusedFractions(process, all)),
       ...(entry.title === undefined ? {} : { title: entry.title }),
       ...(entry.note === undefined ? {} : { note: entry.note }),
       ...(typeof entry.stack === 'string' ? { code: entry.stack } : {}),

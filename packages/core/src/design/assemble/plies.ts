@@ -155,15 +155,19 @@ export function resolveCore(context: Context, name: string, entry: CoreEntry): P
   if (entry.from !== undefined && from === undefined) return undefined;
   const known = from === undefined ? {} : entryValues(from);
   useOwn(context, 'core', name, entry, from);
+  const E = entry.E ?? known.E;
+  const nu = entry.nu ?? known.nu;
+  const isotropic = E === undefined || nu === undefined ? undefined : E / (2 * (1 + nu));
   return atKeys(path, entry, () =>
     corePly(
       defined({
         name,
         thickness: entry.thickness,
-        E: needed(entry.E ?? known.E, 'E', path, 'the modulus'),
-        G: needed(entry.G ?? known.G, 'G', path, 'the shear modulus'),
-        nu: entry.nu ?? known.nu,
+        E: needed(E, 'E', path, 'the modulus'),
+        G: needed(entry.G ?? known.G ?? isotropic, 'G', path, 'the shear modulus, or nu'),
+        nu,
         density: needed(entry.density ?? known.density, 'density', path, 'the density'),
+        expansion: entry.alpha === undefined ? undefined : { alpha1: entry.alpha, alpha2: entry.alpha },
         sources: from === undefined ? [] : entrySources(from),
       }),
     ),

@@ -54,8 +54,12 @@ const byName: Readonly<Record<string, KindName>> = {
   sewingTime: 'time',
 };
 
+/** Groups whose members are pure numbers, whatever their names mean elsewhere. */
+const pureNumbers: ReadonlySet<string> = new Set(['laminationParameters', 'measures']);
+
 /** What kind of quantity stands at a path of the JSON report; a plain number when its name says nothing else. */
 export function kindAt(path: readonly string[]): KindName {
+  if (path.some((part) => pureNumbers.has(part))) return 'number';
   for (let i = path.length - 1; i >= 0; i--) {
     const part = path[i] ?? '';
     if (/^\d+$/.test(part)) continue;

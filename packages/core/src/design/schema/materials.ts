@@ -100,6 +100,7 @@ const core = section('a core', {
   G: z.optional(quantity('modulus', 'shear modulus', { above: 0 })),
   nu: z.optional(quantity('number', 'Poisson ratio', { min: 0, below: 0.5 })),
   density: z.optional(quantity('density', 'density', { above: 0 })),
+  alpha: z.optional(quantity('expansion', 'thermal expansion in the plane')),
   ...provenance,
 });
 

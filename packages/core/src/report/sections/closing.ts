@@ -9,9 +9,15 @@ function origin(one: Provenance): string {
     one.library === undefined
       ? undefined
       : `library entry ${one.library}${one.sources.length === 0 ? '' : ` (${one.sources.join(', ')})`}`,
+    one.overridden.length === 0 ? undefined : `own values of the design file: ${one.overridden.join(', ')}`,
     one.note,
   ].filter((part) => part !== undefined);
   return parts.length === 0 ? 'not stated in the design file' : parts.join('; ');
+}
+
+function basisOf({ library, overridden }: Provenance): string {
+  if (library === undefined) return 'not stated';
+  return overridden.length === 0 ? 'library' : 'library and own values';
 }
 
 /** Every material and thread used, with where its numbers come from. */
@@ -20,7 +26,7 @@ export function materialsSection({ model }: Results): Block[] {
     one.name,
     one.kind,
     one.label ?? '–',
-    one.basis ?? (one.library === undefined ? 'not stated' : 'library'),
+    one.basis ?? basisOf(one),
     origin(one),
   ]);
   if (rows.length === 0) return [];
