@@ -5,7 +5,8 @@ type Output = typeof process.stdout | typeof process.stderr;
 
 /** Columns to write in: those of the terminal up to 100, and 80 where there is none. */
 export function terminalWidth(stream: Output): number {
-  return stream.isTTY ? Math.min(stream.columns ?? 80, 100) : 80;
+  // A terminal that does not know its width reports 0 columns.
+  return stream.isTTY && stream.columns > 0 ? Math.min(stream.columns, 100) : 80;
 }
 
 /** Whether colours may go to the stream: it is a terminal that knows them, and nobody has asked for none. */

@@ -26,5 +26,7 @@ for (const name of [...names].sort()) {
   if (unit === undefined) throw new Error(`mathjs does not know ${name}`);
   table[name] = unit.offset === 0 ? [unit.factor, unit.dimension] : [unit.factor, unit.dimension, unit.offset];
 }
-const lines = Object.entries(table).map(([name, entry]) => `  ${JSON.stringify(name)}: [${entry.map((part) => JSON.stringify(part)).join(', ')}]`);
+const lines = Object.entries(table).map(
+  ([name, entry]) => `  ${JSON.stringify(name)}: [${entry.map((part) => JSON.stringify(part)).join(', ')}]`,
+);
 writeFileSync(new URL('../src/quantity/prepared-units.json', import.meta.url), `{\n${lines.join(',\n')}\n}\n`);

@@ -200,6 +200,14 @@ describe('problems of assembly have a place in the file', () => {
     ],
     ['edge rows without rows', seam('stitchType: 301, pattern: edgeRows, pitch: 4 mm'), 'missing-key', 's'],
     [
+      'a stagger as long as the pitch',
+      seam(
+        'stitchType: 301, pattern: edgeRows, pitch: 4 mm, rows: [{ offset: 6 mm, length: 1 m }, { offset: 9 mm, length: 1 m, stagger: 5 mm }]',
+      ),
+      'out-of-range',
+      '5 mm',
+    ],
+    [
       'an edge row without length',
       seam('stitchType: 301, pattern: edgeRows, pitch: 4 mm, rows: [{ offset: 6 mm }]'),
       'missing-key',
@@ -211,6 +219,19 @@ describe('problems of assembly have a place in the file', () => {
     const { excerpt = '', column = 1, length = 0 } = found?.where ?? {};
     expect(found?.code).toBe(code);
     expect(excerpt.slice(column - 1, column - 1 + length)).toBe(underlined);
+  });
+  it('an impossible fibre at the fibre, once, however many fabrics it is in', () => {
+    const design = head
+      .replace(
+        'materials:',
+        'materials:\n  odd: { kind: fibre, E1: 73 MPa, E2: 73 GPa, G12: 30 GPa, nu12: 0.22, density: 2540 kg/m^3 }',
+      )
+      .replaceAll('fibre: e-glass', 'fibre: odd');
+    const rest = 'laminates: { a: { material: cloth, stack: [0] }, b: { material: biax, stack: [0] } }';
+    const place = expect.objectContaining({ line: 4, excerpt: expect.stringContaining('odd') });
+    expect(() => assemble(readDesign(`${design}${rest}`))).toThrow(
+      expect.objectContaining({ problems: [expect.objectContaining({ code: 'not-admissible', where: place })] }),
+    );
   });
   it('each once, and all of them', () => {
     const found = problems(

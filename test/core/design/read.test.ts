@@ -118,6 +118,17 @@ describe('what is wrong is said with its place', () => {
   it('an orientation code without quotes with the remedy', () => {
     expect(first(design('laminates:\n  skin: { material: ud, stack: [0/90]s }\n')).hint).toContain('quotes');
   });
+  it('55 where 55 % is meant', () => {
+    const text = design(
+      `laminates: { a: { material: ud, stack: [0], process: { kind: bag, fibreVolumeFraction: 55 } } }\n`,
+    );
+    expect(first(text)).toMatchObject({ code: 'out-of-range', hint: 'did you mean `55 %`?' });
+  });
+  it('a density in g/cm^3 written as kg/m^3', () => {
+    expect(first(design(`${laminates}threads: { t: { linearDensity: 75 tex, density: 1.44 kg/m^3 } }\n`)).code).toBe(
+      'out-of-range',
+    );
+  });
   it('with an excerpt and carets under the fault', () => {
     const text = renderProblems([first(design(`${laminates}lods: {}\n`))], { fileName: 'd.yaml' });
     expect(text).toBe(

@@ -250,3 +250,10 @@ describe('a load that cannot be answered', () => {
     expect(problemCode(() => respond(impossible, {}))).toBe('not-admissible');
   });
 });
+
+describe('results that a number cannot hold are refused', () => {
+  const panel = stackOf(graphite, '[0/90]s', 1e-3);
+  it('a response to enormous loads', () => {
+    expect(problemCode(() => respond(panel, { N: [1e308, 1e308, 0] }))).toBe('not-computable');
+  });
+});

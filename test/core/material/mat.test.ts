@@ -135,3 +135,27 @@ describe('a random mat', () => {
     expectClose(plies[0]?.thickness, 0.45 / 2540 / 0.18);
   });
 });
+
+describe('the areal mass of a mat', () => {
+  const mat = (arealMass: number) =>
+    fabricPlies({
+      name: 'mat',
+      fibre: eGlass,
+      resin: epoxy,
+      architecture: 'mat',
+      arealMass,
+      fibreVolumeFraction: 0.18,
+    })[0];
+  it('of 1 oz/yd^2 is taken for the ounce per square foot that it may be', () => {
+    expect(
+      mat(0.0339)
+        ?.notes.map((note) => note.text)
+        .join(),
+    ).toContain('oz/ft^2');
+    expect(
+      mat(0.305)
+        ?.notes.map((note) => note.text)
+        .join(),
+    ).not.toContain('oz/ft^2');
+  });
+});

@@ -27,6 +27,8 @@ describe('quantities are read into SI', () => {
     ['1 1/4 in', 'length', 1.25 * inch],
     ['-1 1/2 in', 'length', -1.5 * inch],
     ['7 mil', 'length', 7e-3 * inch],
+    ['3/16"', 'length', (3 / 16) * inch],
+    ["2'", 'length', 24 * inch],
     ['300 g/m²', 'arealMass', 0.3],
     ['300 gsm', 'arealMass', 0.3],
     ['5.7 oz/yd^2', 'arealMass', (5.7 * (pound / 16)) / (36 * inch) ** 2],
@@ -114,6 +116,13 @@ describe('a quantity that cannot be read is refused with what is needed', () => 
       expect(['not-a-number', 'unit-unknown', 'unit-missing']).toContain(problem(text, 'length').code);
     },
   );
+  it('F and C behind a temperature are degrees meant', () => {
+    expect(problem('-108 F', 'temperatureChange').hint).toBe('did you mean `degF`?');
+    expect(problem('60 C', 'temperature').hint).toBe('did you mean `degC`?');
+    expect(problem('60 C', 'length').hint).toBeUndefined();
+  });
+  it('a word before a number is taken off in the hint', () =>
+    expect(problem('Nm 110', 'number').hint).toBe('write `110` alone'));
   it('never evaluates an expression', () => {
     for (const text of ['2*3 mm', '1 mm + 1 mm', '1 import("x")', '1 f(x)=x', '1 mm; 2 mm']) {
       expect(parseQuantity(text, 'length').ok).toBe(false);

@@ -47,6 +47,13 @@ describe.each([...files.map((name) => [name, text(name)] as const), ['the starte
   },
 );
 
+describe('render', () => {
+  it('refuses a format that there is none of', () => {
+    const whole = report(assemble(readDesign(starterDesign)));
+    expect(() => render(whole, 'pdf' as RenderFormat)).toThrow('no format `pdf`');
+  });
+});
+
 describe('the JSON document has the keys of its contract', () => {
   const data = JSON.parse(render(report(assemble(readDesign(text('minimal.yaml')))), 'json'));
   it('at the top', () => {

@@ -19,6 +19,10 @@ const square: CrossingPattern = {
 };
 
 describe('the density of penetrations', () => {
+  it('is never infinite: a pitch whose inverse no number holds is refused', () => {
+    expect(() => penetrationDensity({ kind: 'parallel', pitch: 1e-200, rowSpacing: 1e-200 })).toThrow('pitch');
+  });
+
   it('is one in a cell of pitch by row spacing for parallel, staggered and zigzag rows', () => {
     const size = { pitch: 4 * mm, rowSpacing: 5.5 * mm };
     const wanted = 1 / (22 * mm * mm);

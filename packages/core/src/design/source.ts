@@ -101,7 +101,7 @@ function placeOf(
   return placeAt(source, start, start + options.within.length);
 }
 
-/** Fills in the places of problems that only know their path, and puts all in the order of the text. */
+/** Fills in the places of problems that only know their path, puts all in the order of the text, and the same one only once. */
 export function locate(problems: readonly Problem[], source: SourceDocument): Problem[] {
   const located = problems.map((problem): Problem => {
     if (problem.where !== undefined || problem.path === undefined) return problem;
@@ -115,8 +115,13 @@ export function locate(problems: readonly Problem[], source: SourceDocument): Pr
     });
     return { ...problem, ...(where === undefined ? {} : { where }), ...(also === undefined ? {} : { also }) };
   });
+  const seen = new Set<string>();
+  const once = located.filter(({ message, where }) => {
+    const key = `${where?.line}:${where?.column} ${message}`;
+    return !seen.has(key) && seen.add(key);
+  });
   const order = (place: Place | undefined): number => (place === undefined ? -1 : place.line * 1e5 + place.column);
-  return located.sort((a, b) => order(a.where) - order(b.where));
+  return once.sort((a, b) => order(a.where) - order(b.where));
 }
 
 const quotedCode = 'an orientation code needs quotes: stack: "[0/90]s"';

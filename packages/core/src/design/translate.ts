@@ -86,7 +86,7 @@ export function translate(issue: SchemaIssue, data: unknown): Problem[] {
       {
         code: 'out-of-range',
         message: `${inWords(path)} has the wrong size`,
-        allowed: `${bound} entries or characters`,
+        allowed: Array.isArray(value) ? `${bound} entries` : `${bound} characters`,
         path,
       },
     ];

@@ -74,6 +74,13 @@ function inverse(m: Matrix3): Float64Array {
 function constants(compliance: Float64Array, scale: number): EngineeringConstants {
   const out = new Float64Array(7);
   writeConstants(compliance, 0, scale, out, 0);
+  if (!out.every(Number.isFinite)) {
+    fail({
+      code: 'not-computable',
+      message: 'the engineering constants are not finite numbers',
+      allowed: 'moduli whose inverse a number of 64 bits can hold',
+    });
+  }
   const k = (i: number): number => out[i] ?? 0;
   return { Ex: k(0), Ey: k(1), Gxy: k(2), nuxy: k(3), nuyx: k(4), etaxyx: k(5), etaxyy: k(6) };
 }

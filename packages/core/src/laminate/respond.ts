@@ -57,7 +57,7 @@ export interface Response {
  * @param laminate plies from the tool side (z = -t/2)
  * @param load per component a force or a deformation; nothing given is a force of 0
  * @returns strain (engineering shear), curvature 1/m, N in N/m, M in N, ply stresses in Pa
- * @throws contradiction when a component is given both ways; not-computable when heat or moisture acts on a ply without
+ * @throws not-computable when a strain or force leaves the range of numbers; contradiction when a component is given both ways; not-computable when heat or moisture acts on a ply without
  *   the coefficient; not-admissible as {@link stiffness}; not-a-number, out-of-range for values that cannot be
  * @source Jones 1999, ch. 4; Kaw 2006, ch. 4
  */
@@ -95,15 +95,26 @@ export function respond(laminate: Laminate, load: Load): Response {
 
   const strain = vector(deformation, 0);
   const curvature = vector(deformation, 3);
+  const plies = plyResponses(laminate, strain, curvature, free);
+  demandFinite([...deformation, ...force, ...plies.flatMap(({ top, bottom }) => [...top.stress, ...bottom.stress])]);
   return {
     strain,
     curvature,
     N: vector(force, 0),
     M: vector(force, 3),
-    plies: plyResponses(laminate, strain, curvature, free),
+    plies,
     notes: [...s.notes, ...warpNotes(laminate, load, curvature)],
     sources: uniqueSources(s.sources, ['kaw-2006']),
   };
+}
+
+function demandFinite(values: readonly number[]): void {
+  if (values.every(Number.isFinite)) return;
+  fail({
+    code: 'not-computable',
+    message: 'the response to this load is not a finite number',
+    allowed: 'loads and moduli whose products a number of 64 bits can hold',
+  });
 }
 
 function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, free: FreeStrain): PlyResponse[] {

@@ -38,7 +38,7 @@ export { matPly } from './mat.js';
 export { chamis, halpinTsai, halpinTsaiEta, inverseRule, ruleOfMixtures } from './mixing-rules.js';
 export { arealMass, type PlyProperties, ply } from './ply.js';
 export { type PlyConsistency, plyConsistency } from './ply-consistency.js';
-export { type Constituents, plyFromConstituents } from './ply-from-constituents.js';
+export { type Constituents, fibreFaults, plyFromConstituents } from './ply-from-constituents.js';
 export { porousMatrix } from './porous-matrix.js';
 export {
   constantsFromStiffness,

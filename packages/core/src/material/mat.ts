@@ -17,6 +17,9 @@ function fromEighths({ E1, E2 }: Ply) {
   return { E, nu12: E / (2 * G12) - 1, G12 };
 }
 
+/** Lighter mats are hardly made, kg/m^2 (common practice, no source). */
+const lightestMat = 0.08;
+
 /**
  * A random mat as one ply, isotropic in its plane. `invariants`: E = (U1^2 - U4^2)/U1, nu = U4/U1, G = U5 of the
  * unidirectional ply of the same fibre fraction (the exact average over all angles at equal strain). `tsai-pagano`:
@@ -44,7 +47,11 @@ export function matPly(ud: Ply, model: MatModel = 'invariants'): Ply {
       source: 'tsai-pagano-1968',
     },
   ];
-  const { fibreVolumeFraction: Vf } = ud;
+  const { fibreVolumeFraction: Vf, fibreArealMass: mass } = ud;
+  if (mass !== undefined && mass < lightestMat) {
+    const text = `${ud.name}: ${shown(mass * 1e3)} g/m^2 is light for a chopped mat; US mat is counted in oz/ft^2, nine times an oz/yd^2 (common practice, no source)`;
+    notes.push({ level: 'warning', text });
+  }
   if (Vf !== undefined && Vf > 0.4) {
     const text = `${ud.name}: fibre volume fraction ${shown(Vf)} is above 0.4, hardly reached with a mat (common practice, no source)`;
     notes.push({ level: 'warning', text });

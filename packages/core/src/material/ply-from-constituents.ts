@@ -1,3 +1,4 @@
+import type { Problem } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
 import { admissibility } from './admissibility.js';
 import { between, demand, positive, shown, within } from './check.js';
@@ -36,11 +37,15 @@ const ruleSources: Record<TransverseRule, SourceKey> = {
   chamis: 'chamis-1984',
 };
 
-function demandConstituents({ fibre, resin, arealMass, fibreVolumeFraction, voidFraction = 0 }: Constituents): void {
+/** Everything that makes a fibre's constants impossible, empty when they can exist. */
+export function fibreFaults(fibre: Fibre): Problem[] {
   const { E1, E2, G12, nu12 } = fibre;
-  const ofFibre = admissibility({ E1, E2, G12, nu12, ...(lacksNu23(fibre) ? {} : { nu23: fibreNu23(fibre) }) });
+  return admissibility({ E1, E2, G12, nu12, ...(lacksNu23(fibre) ? {} : { nu23: fibreNu23(fibre) }) });
+}
+
+function demandConstituents({ fibre, resin, arealMass, fibreVolumeFraction, voidFraction = 0 }: Constituents): void {
   demand(
-    ...ofFibre.map((problem) => ({ ...problem, message: `fibre ${problem.message}` })),
+    ...fibreFaults(fibre).map((problem) => ({ ...problem, message: `fibre ${problem.message}` })),
     positive('fibre density', fibre.density, 'kg/m^3'),
     positive('resin E', resin.E, 'Pa'),
     positive('resin density', resin.density, 'kg/m^3'),

@@ -79,6 +79,12 @@ function toKind(value: number, unit: UnitValue, kind: KindName): number {
   return kind === 'temperature' ? value * unit.factor + unit.offset : value * unit.factor;
 }
 
+/** F and C are farad and coulomb to a unit table, degrees to whoever writes them behind a temperature. */
+function degreeHint(unitText: string, kind: KindName): { hint?: string } {
+  const degree = kind.startsWith('temperature') && /^[FC]$/i.test(unitText);
+  return degree ? { hint: `did you mean \`deg${unitText.toUpperCase()}\`?` } : {};
+}
+
 function hintFor(unit: string, fitting: readonly string[]): { hint?: string } {
   const found = nearest(unit, fitting) ?? nearest(unit, knownUnits());
   return found === undefined ? {} : { hint: `did you mean \`${found}\`?` };
@@ -88,10 +94,12 @@ const refuse = (problem: Problem): ParsedQuantity => ({ ok: false, problem });
 
 function wrongNumber(text: string, kind: KindName, path: Path): ParsedQuantity {
   const comma = /^[+-]?\d+,\d+/.exec(text)?.[0];
+  const behind = /^[a-zA-Z. ]+(\d.*)$/.exec(text)?.[1];
   return refuse({
     code: 'not-a-number',
     message: `\`${text}\` does not begin with a number`,
     allowed: `${kinds[kind].name}, for example ${exampleOf(kind)}`,
+    ...(behind === undefined ? {} : { hint: `write \`${behind}\` alone` }),
     ...(comma === undefined
       ? {}
       : {
@@ -157,6 +165,7 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
       code: 'unit-mismatch',
       message: `\`${unitText}\` is ${whatItIs(unit)}, but ${withDimension(kinds[kind].name, needed)} is needed`,
       allowed: units.length === 0 ? 'a number without unit' : `units: ${units.join(', ')}`,
+      ...degreeHint(unitText, kind),
       within,
       path,
     });

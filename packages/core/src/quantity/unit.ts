@@ -23,6 +23,8 @@ const pureNumbers = new Map<string, number>([
 
 /** Spellings of the trade and their plain form. */
 const spellings: readonly (readonly [RegExp, string])[] = [
+  [/^(?:"|″|'')$/, 'in'],
+  [/^(?:'|′)$/, 'ft'],
   [/\bgsm\b/gi, 'g/m^2'],
   [/\bspi\b/gi, '1/in'],
   [/^(?:stitch(?:es)?|rows?|holes?|penetrations?|picks?|ends?)\s*(?:\/|per)\s*/i, '1/'],

@@ -31,7 +31,7 @@ export function report(model: Model | Results, options: ReportOptions = {}): Rep
           ...overview,
           ...results.laminates.flatMap((one) => laminateSection(one, units)),
           ...results.model.stitching.flatMap((one) => stitchingSection(one, units)),
-          ...results.loads.flatMap(loadSection),
+          ...results.loads.flatMap((one) => loadSection(one, units)),
           ...materialsSection(results),
           cautionSection(results),
           ...sourcesSection(results.sources),

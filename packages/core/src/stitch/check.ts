@@ -5,9 +5,9 @@ export function inMillimetres(length: number): string {
   return `${Number((length * 1000).toPrecision(4))} mm`;
 }
 
-/** Stops unless `value` is finite and above 0. @throws out-of-range */
+/** Stops unless `value` is finite, above 0 and its square and inverse too. @throws out-of-range */
 export function requirePositive(name: string, value: number, show: (value: number) => string = String): void {
-  if (!(Number.isFinite(value) && value > 0)) {
+  if (!(value > 1e-100 && value < 1e100)) {
     fail({
       code: 'out-of-range',
       message: `${name} = ${show(value)}, must be above 0`,

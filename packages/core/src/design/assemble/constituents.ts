@@ -2,16 +2,17 @@ import {
   entryNotes,
   entrySources,
   type Fibre,
+  fibreFaults,
   type LibraryEntry,
   library,
   libraryFibre,
   libraryResin,
   type Resin,
 } from '../../material/index.js';
-import type { Path } from '../../problem/index.js';
+import { type Path, SelvageError } from '../../problem/index.js';
 import type { Provenance } from '../model.js';
 import type { MaterialEntry } from '../schema/design.js';
-import { type Context, own, unknownName, use } from './context.js';
+import { attempt, type Context, own, unknownName, use } from './context.js';
 
 type Kind = Provenance['kind'];
 
@@ -72,13 +73,21 @@ export function ownNames(context: Context, kind: MaterialEntry['kind']): string[
     .map(([name]) => name);
 }
 
+/** @throws SelvageError `not-admissible` */
+function demandFibre(fibre: Fibre): Fibre {
+  const faults = fibreFaults(fibre);
+  if (faults.length > 0) throw new SelvageError(faults);
+  return fibre;
+}
+
 /** The fibre of that name, from the file or else the library. */
 export function findFibre(context: Context, name: string, path: Path): Fibre | undefined {
   const entry = own(context.design.materials, name);
   if (entry?.kind === 'fibre') {
     useOwn(context, 'fibre', name, entry);
     const { kind: _, label: __, source: ___, basis: ____, note: _____, ...values } = entry;
-    return defined({ name, ...values, sources: [] });
+    const fibre = defined({ name, ...values, sources: [] });
+    return attempt(context, ['materials', name], () => demandFibre(fibre), entry);
   }
   const found = Object.hasOwn(library.fibres, name) ? libraryFibre(name) : undefined;
   if (found === undefined) {

@@ -40,16 +40,28 @@ const listed = (names: readonly string[]): string =>
     ? names.join(', ')
     : `${names.slice(0, mostListed).join(', ')} and ${names.length - mostListed} more`;
 
+/** The key that a message begins with ("nu12 = 3 ...", "stagger of row 2 = 2 mm ..."), as a path inside the entry that holds it. */
+function keyPath(message: string, entry: object): Path {
+  const [, key = '', row] = /^(\w+)(?: of row (\d+))? = /.exec(message) ?? [];
+  const rows: unknown = Object.hasOwn(entry, 'rows') ? (entry as { rows?: unknown }).rows : undefined;
+  const held: unknown = Array.isArray(rows) && row !== undefined ? rows[Number(row) - 1] : undefined;
+  if (typeof held === 'object' && held !== null && Object.hasOwn(held, key)) return ['rows', Number(row) - 1, key];
+  return key !== '' && Object.hasOwn(entry, key) ? [key] : [];
+}
+
 /**
- * Runs a computation; problems it throws get the path of the entry at fault.
+ * Runs a computation; problems it throws get the path of the entry at fault, and of the key in it that their message begins with.
+ * @param entry the entry of the design file, when its keys have the names that the computation uses
  * @throws SelvageError the same problems, placed
  */
-export function placed<Result>(path: Path, compute: () => Result): Result {
+export function placed<Result>(path: Path, compute: () => Result, entry: object = {}): Result {
   try {
     return compute();
   } catch (error) {
     if (!(error instanceof SelvageError)) throw error;
-    throw new SelvageError(error.problems.map((problem) => ({ path, ...problem })));
+    throw new SelvageError(
+      error.problems.map((problem) => ({ path: [...path, ...keyPath(problem.message, entry)], ...problem })),
+    );
   }
 }
 
@@ -57,9 +69,14 @@ export function placed<Result>(path: Path, compute: () => Result): Result {
  * Runs a computation; problems it throws are kept with the path of the entry they belong to.
  * @returns its result, or undefined when it failed
  */
-export function attempt<Result>(context: Context, path: Path, compute: () => Result): Result | undefined {
+export function attempt<Result>(
+  context: Context,
+  path: Path,
+  compute: () => Result,
+  entry: object = {},
+): Result | undefined {
   try {
-    return placed(path, compute);
+    return placed(path, compute, entry);
   } catch (error) {
     if (!(error instanceof SelvageError)) throw error;
     context.problems.push(...error.problems);

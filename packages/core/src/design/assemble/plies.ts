@@ -10,10 +10,10 @@ import {
   type Ply,
   ply,
 } from '../../material/index.js';
-import { fail, type Path, SelvageError } from '../../problem/index.js';
+import { fail, type Path } from '../../problem/index.js';
 import type { CoreEntry, FabricEntry, PlyEntry } from '../schema/design.js';
 import { defined, findFibre, findResin, useOwn } from './constituents.js';
-import { type Context, unknownName } from './context.js';
+import { type Context, placed, unknownName } from './context.js';
 
 /** A fabric with its constituents resolved; its fibre fraction is decided by the process of each laminate. */
 export type ResolvedFabric = Omit<Fabric, 'fibreVolumeFraction'> & { readonly fibreVolumeFraction?: number };
@@ -98,23 +98,6 @@ export function resolveFabric(context: Context, name: string, entry: FabricEntry
   }) as ResolvedFabric;
 }
 
-/** Problems that begin with the name of a key of the entry, such as "nu12 = 3 ...", point at that key. */
-function atKeys<Result>(path: Path, entry: object, compute: () => Result): Result {
-  try {
-    return compute();
-  } catch (error) {
-    if (!(error instanceof SelvageError)) throw error;
-    throw new SelvageError(
-      error.problems.map((problem) => {
-        const key = /^(\w+) = /.exec(problem.message)?.[1];
-        return key !== undefined && Object.hasOwn(entry, key) && problem.path === undefined
-          ? { ...problem, path: [...path, key] }
-          : problem;
-      }),
-    );
-  }
-}
-
 /** A ply given by its constants, completed from the library. */
 export function resolvePly(context: Context, name: string, entry: PlyEntry): Ply | undefined {
   const path = ['materials', name];
@@ -128,23 +111,26 @@ export function resolvePly(context: Context, name: string, entry: PlyEntry): Ply
     keys.every((key) => known[key] !== undefined)
       ? (Object.fromEntries(keys.map((key) => [key, known[key]])) as Record<Key, number>)
       : undefined;
-  return atKeys(path, entry, () =>
-    ply(
-      defined({
-        name,
-        E1: constant('E1'),
-        E2: constant('E2'),
-        G12: constant('G12'),
-        nu12: constant('nu12'),
-        thickness: entry.thickness,
-        density: entry.density ?? known.density,
-        fibreVolumeFraction: entry.fibreVolumeFraction ?? known.Vf,
-        strengths: entry.strengths ?? group(['Xt', 'Xc', 'Yt', 'Yc', 'S']),
-        expansion: entry.expansion ?? group(['alpha1', 'alpha2']),
-        moistureExpansion: entry.moistureExpansion ?? group(['beta1', 'beta2']),
-        sources: from === undefined ? [] : entrySources(from),
-      }),
-    ),
+  return placed(
+    path,
+    () =>
+      ply(
+        defined({
+          name,
+          E1: constant('E1'),
+          E2: constant('E2'),
+          G12: constant('G12'),
+          nu12: constant('nu12'),
+          thickness: entry.thickness,
+          density: entry.density ?? known.density,
+          fibreVolumeFraction: entry.fibreVolumeFraction ?? known.Vf,
+          strengths: entry.strengths ?? group(['Xt', 'Xc', 'Yt', 'Yc', 'S']),
+          expansion: entry.expansion ?? group(['alpha1', 'alpha2']),
+          moistureExpansion: entry.moistureExpansion ?? group(['beta1', 'beta2']),
+          sources: from === undefined ? [] : entrySources(from),
+        }),
+      ),
+    entry,
   );
 }
 
@@ -158,18 +144,21 @@ export function resolveCore(context: Context, name: string, entry: CoreEntry): P
   const E = entry.E ?? known.E;
   const nu = entry.nu ?? known.nu;
   const isotropic = E === undefined || nu === undefined ? undefined : E / (2 * (1 + nu));
-  return atKeys(path, entry, () =>
-    corePly(
-      defined({
-        name,
-        thickness: entry.thickness,
-        E: needed(E, 'E', path, 'the modulus'),
-        G: needed(entry.G ?? known.G ?? isotropic, 'G', path, 'the shear modulus, or nu'),
-        nu,
-        density: needed(entry.density ?? known.density, 'density', path, 'the density'),
-        expansion: entry.alpha === undefined ? undefined : { alpha1: entry.alpha, alpha2: entry.alpha },
-        sources: from === undefined ? [] : entrySources(from),
-      }),
-    ),
+  return placed(
+    path,
+    () =>
+      corePly(
+        defined({
+          name,
+          thickness: entry.thickness,
+          E: needed(E, 'E', path, 'the modulus'),
+          G: needed(entry.G ?? known.G ?? isotropic, 'G', path, 'the shear modulus, or nu'),
+          nu,
+          density: needed(entry.density ?? known.density, 'density', path, 'the density'),
+          expansion: entry.alpha === undefined ? undefined : { alpha1: entry.alpha, alpha2: entry.alpha },
+          sources: from === undefined ? [] : entrySources(from),
+        }),
+      ),
+    entry,
   );
 }

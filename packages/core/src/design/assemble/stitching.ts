@@ -163,37 +163,43 @@ export function assembleStitching(
     return undefined;
   }
   const laminate = entry.laminate === undefined ? undefined : laminates.get(entry.laminate);
-  return attempt(context, path, () => {
-    const needleThread = findThread(context, entry.thread, [...path, 'thread']);
-    const underThread =
-      entry.underThread === undefined ? undefined : findThread(context, entry.underThread, [...path, 'underThread']);
-    const pattern = patternOf(entry, path);
-    // A laminate with problems of its own has noted them already.
-    if (needleThread === undefined || (entry.underThread !== undefined && underThread === undefined)) return undefined;
-    if (entry.laminate !== undefined && laminate === undefined) return undefined;
-    const dry = dryThickness(entry, laminate, path);
-    const plan: StitchPlan = defined({
-      type: entry.stitchType,
-      pattern,
-      needleThread,
-      underThread,
-      dryThickness: dry.thickness,
-      waste: entry.waste,
-      tails: entry.tails,
-      field: fieldOf(entry),
-      strands: entry.strandsInNeedle,
-      needleNumber: entry.needle,
-      holeWidth: entry.hole,
-      sewing:
-        entry.sewing === undefined
-          ? undefined
-          : defined({ rate: entry.sewing.rate, setup: entry.sewing.rowSetUp, handling: entry.sewing.handling }),
-    }) as StitchPlan;
-    const summary = stitchSummary(plan);
-    return {
-      ...defined({ name, title: entry.title, note: entry.note, laminate: entry.laminate }),
-      plan,
-      summary: { ...summary, notes: [...dry.notes, ...summary.notes] },
-    } as StitchingModel;
-  });
+  return attempt(
+    context,
+    path,
+    () => {
+      const needleThread = findThread(context, entry.thread, [...path, 'thread']);
+      const underThread =
+        entry.underThread === undefined ? undefined : findThread(context, entry.underThread, [...path, 'underThread']);
+      const pattern = patternOf(entry, path);
+      // A laminate with problems of its own has noted them already.
+      if (needleThread === undefined || (entry.underThread !== undefined && underThread === undefined))
+        return undefined;
+      if (entry.laminate !== undefined && laminate === undefined) return undefined;
+      const dry = dryThickness(entry, laminate, path);
+      const plan: StitchPlan = defined({
+        type: entry.stitchType,
+        pattern,
+        needleThread,
+        underThread,
+        dryThickness: dry.thickness,
+        waste: entry.waste,
+        tails: entry.tails,
+        field: fieldOf(entry),
+        strands: entry.strandsInNeedle,
+        needleNumber: entry.needle,
+        holeWidth: entry.hole,
+        sewing:
+          entry.sewing === undefined
+            ? undefined
+            : defined({ rate: entry.sewing.rate, setup: entry.sewing.rowSetUp, handling: entry.sewing.handling }),
+      }) as StitchPlan;
+      const summary = stitchSummary(plan);
+      return {
+        ...defined({ name, title: entry.title, note: entry.note, laminate: entry.laminate }),
+        plan,
+        summary: { ...summary, notes: [...dry.notes, ...summary.notes] },
+      } as StitchingModel;
+    },
+    entry,
+  );
 }

@@ -10,6 +10,7 @@ import {
 import { SelvageError } from '../../problem/index.js';
 import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { defined } from '../assemble/constituents.js';
+import { placed } from '../assemble/context.js';
 import type { LaminateModel, LoadModel } from '../model.js';
 import { type DesignSource, locate, parseSource } from '../source.js';
 
@@ -31,17 +32,19 @@ function loadOf(model: LoadModel): Load {
  * @throws SelvageError with the place of the load case: `contradiction`, `not-computable`
  */
 export function loadResult(model: LoadModel, laminate: LaminateModel, source: DesignSource): LoadResult {
+  const { plies } = laminate.laminate;
+  const strong = plies.some((ply) => ply.strengths !== undefined);
+  const known = strong && plies.every((ply) => ply.core === true || ply.strengths !== undefined);
+  const load = loadOf(model);
   try {
-    const load = loadOf(model);
-    const known = laminate.laminate.plies.every((ply) => ply.core === true || ply.strengths !== undefined);
-    const someStrength = laminate.laminate.plies.some((ply) => ply.strengths !== undefined);
-    const failures =
-      known && someStrength ? failureCriteria.map((criterion) => failure(laminate.laminate, load, criterion)) : [];
-    return { model, response: respond(laminate.laminate, load), failures };
+    return placed(['loads', model.name], () => ({
+      model,
+      response: respond(laminate.laminate, load),
+      failures: known ? failureCriteria.map((criterion) => failure(laminate.laminate, load, criterion)) : [],
+    }));
   } catch (error) {
     if (!(error instanceof SelvageError)) throw error;
-    const problems = error.problems.map((problem) => ({ ...problem, path: ['loads', model.name], atKey: true }));
-    throw new SelvageError(locate(problems, parseSource(source.text)));
+    throw new SelvageError(locate(error.problems, parseSource(source.text)));
   }
 }
 

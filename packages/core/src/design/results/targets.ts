@@ -44,7 +44,7 @@ function missing(target: TargetEntry, found: ReturnType<typeof follow>, path: Pa
   const allowed =
     found.names.length === 0
       ? 'the path of a number in the JSON report'
-      : `after \`${parts.slice(0, found.at).join('.')}\`: ${found.names.slice(0, 30).join(', ')}`;
+      : `${found.at === 0 ? 'a path begins with' : `after \`${parts.slice(0, found.at).join('.')}\``}: ${found.names.slice(0, 30).join(', ')}`;
   return {
     code: 'unknown-name',
     message:

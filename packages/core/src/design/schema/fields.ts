@@ -66,6 +66,15 @@ const described = (kind: KindName, words: string, range: Range): string => {
   return `${words}: ${kinds[kind].name}${limit === '' ? '' : ` ${limit}`}${such === undefined ? '' : `, for example ${such}`}`;
 };
 
+/** 55 where 55 % is meant. */
+function percentHint(given: string | number, kind: KindName, value: number, range: Range): { hint?: string } {
+  const meant = kind === 'fraction' && value > 1 && !outside(value / 100, range);
+  return meant ? { hint: `did you mean \`${given} %\`?` } : {};
+}
+
+/** Densities that solids and threads have; g/cm^3 written as kg/m^3 falls out of it. */
+export const solidDensity: Range = { min: 300, max: 25_000 };
+
 /** A quantity of one kind: text with unit in, SI number out. */
 export function quantity(kind: KindName, words: string, range: Range = {}) {
   const text = described(kind, words, range);
@@ -83,6 +92,7 @@ export function quantity(kind: KindName, words: string, range: Range = {}) {
           code: 'out-of-range',
           message: `${words} = ${given} is out of range`,
           allowed: `${kinds[kind].name} ${limits(kind, range)}`,
+          ...percentHint(given, kind, parsed.value, range),
         });
       }
       return parsed.value;

@@ -3,7 +3,7 @@ import { choice, fibreContent, quantity, reference, section, text } from './fiel
 
 const plyEntry = section('one ply of a stack', {
   angle: quantity('angle', 'ply angle', { min: -360, max: 360 }),
-  material: z.optional(reference('a material of this file or of the library')),
+  material: z.optional(reference('a ply, fabric or core of this file')),
   count: z.optional(quantity('number', 'how many of them', { min: 1, max: 1000 })),
 });
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { choice, fibreContent, listOf, quantity, reference, section, text } from './fields.js';
+import { choice, fibreContent, listOf, quantity, reference, section, solidDensity, text } from './fields.js';
 
 /** Where the numbers of an entry come from; shown in every report that uses them. */
 const provenance = {
@@ -34,7 +34,7 @@ const fibre = section('a reinforcing fibre', {
   G12: quantity('modulus', 'shear modulus', { above: 0 }),
   nu12: quantity('number', 'Poisson ratio', { min: -1, max: 1 }),
   nu23: z.optional(quantity('number', 'transverse Poisson ratio', { min: -1, max: 1 })),
-  density: quantity('density', 'density', { above: 0 }),
+  density: quantity('density', 'density', solidDensity),
   alpha1: z.optional(quantity('expansion', 'expansion along the fibre')),
   alpha2: z.optional(quantity('expansion', 'expansion across the fibre')),
   ...provenance,
@@ -44,7 +44,7 @@ const resin = section('a cured resin', {
   kind: z.literal('resin'),
   E: quantity('modulus', 'modulus', { above: 0 }),
   nu: quantity('number', 'Poisson ratio', { min: 0, below: 0.5 }),
-  density: quantity('density', 'density', { above: 0 }),
+  density: quantity('density', 'density', solidDensity),
   alpha: z.optional(quantity('expansion', 'expansion')),
   beta: z.optional(quantity('number', 'swelling per mass fraction of moisture', { min: 0 })),
   ...provenance,
@@ -58,7 +58,7 @@ const plyMaterial = section('a ply given by its own constants', {
   G12: z.optional(quantity('modulus', 'in-plane shear modulus', { above: 0 })),
   nu12: z.optional(quantity('number', 'major Poisson ratio')),
   thickness: quantity('length', 'cured thickness', { above: 0, max: 0.1 }),
-  density: z.optional(quantity('density', 'density', { above: 0 })),
+  density: z.optional(quantity('density', 'density', solidDensity)),
   fibreVolumeFraction: z.optional(quantity('fraction', 'fibre volume fraction', { above: 0, below: 1 })),
   strengths: z.optional(strengths),
   expansion: z.optional(expansion),
@@ -99,7 +99,7 @@ const core = section('a core', {
   E: z.optional(quantity('modulus', 'modulus', { above: 0 })),
   G: z.optional(quantity('modulus', 'shear modulus', { above: 0 })),
   nu: z.optional(quantity('number', 'Poisson ratio', { min: 0, below: 0.5 })),
-  density: z.optional(quantity('density', 'density', { above: 0 })),
+  density: z.optional(quantity('density', 'density', { min: 10, max: 25_000 })),
   alpha: z.optional(quantity('expansion', 'thermal expansion in the plane')),
   ...provenance,
 });
@@ -114,7 +114,7 @@ export const material = z.discriminatedUnion('kind', [fibre, resin, plyMaterial,
 export const threadEntry = section('a sewing thread', {
   from: z.optional(reference('a thread of the library that fills in what is not given here')),
   linearDensity: z.optional(quantity('linearDensity', 'linear density', { above: 0, max: 1e-2 })),
-  density: z.optional(quantity('density', 'density of the fibre', { above: 0 })),
+  density: z.optional(quantity('density', 'density of the fibre', solidDensity)),
   tenacity: z.optional(quantity('tenacity', 'tenacity', { above: 0 })),
   modulus: z.optional(quantity('threadModulus', 'modulus', { above: 0 })),
   packing: z.optional(quantity('fraction', 'packing of the fibres in the cured thread', { min: 0.3, max: 0.91 })),

@@ -1,3 +1,4 @@
+import { fail } from '../../problem/index.js';
 import type { UnitSystem } from '../../quantity/index.js';
 import type { RenderFormat, Report } from '../blocks.js';
 import { renderCsv } from './csv.js';
@@ -22,6 +23,7 @@ export interface RenderOptions {
  * @param report Blocks for a reader, data for a program.
  * @param format text for terminals, markdown, html (one file, nothing else needed), json (the data, SI), csv (the tables).
  * @throws not-computable for a NaN or infinite number in the blocks or, for json, the data
+ * @throws not-a-choice for another format
  * @throws contradiction for a table row that does not match its head
  */
 export function render(report: Report, format: RenderFormat, options: RenderOptions = {}): string {
@@ -38,5 +40,11 @@ export function render(report: Report, format: RenderFormat, options: RenderOpti
       return renderJson(report);
     case 'csv':
       return renderCsv(report, units);
+    default:
+      return fail({
+        code: 'not-a-choice',
+        message: `there is no format \`${String(format)}\``,
+        allowed: 'text, markdown, html, json, csv',
+      });
   }
 }

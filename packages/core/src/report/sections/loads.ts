@@ -1,6 +1,7 @@
 import type { LoadResult } from '../../design/index.js';
 import type { Criterion } from '../../laminate/index.js';
 import { uniqueNotes } from '../../provenance/index.js';
+import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { amount, heading, listOf, slug, table, withoutNoise } from './build.js';
 
@@ -106,7 +107,7 @@ function failureBlocks({ failures }: LoadResult, id: string): Block[] {
 }
 
 /** What the report says about one load case. */
-export function loadSection(result: LoadResult): Block[] {
+export function loadSection(result: LoadResult, units: UnitSystem): Block[] {
   const { model, response } = result;
   const id = `load-${slug(model.name)}`;
   const change = model.temperatureChange;
@@ -114,7 +115,9 @@ export function loadSection(result: LoadResult): Block[] {
     heading(2, `Load ${model.name} on laminate ${model.laminate}`, id),
     ...listOf([
       ...(model.note === undefined ? [] : [model.note]),
-      ...(change === undefined || change === 0 ? [] : [`temperature change from the stress-free state: ${change} K`]),
+      ...(change === undefined || change === 0
+        ? []
+        : [`temperature change from the stress-free state: ${formatQuantity(change, 'temperatureChange', { units })}`]),
     ]),
     responseTable(result, id),
     stressTable(result, id),

@@ -159,7 +159,7 @@ function totals({ summary: s }: StitchingModel, id: string): Block[] {
   return [
     table(
       `${id}-rows`,
-      'Rows of one part; the pitch is adjusted so that whole stitches close a row, and the closing hole is counted as a hole, not as a stitch',
+      'Rows of one part; rows of an edge take a whole number of stitches, and a closing hole at their end is counted as a hole, not as a stitch',
       [
         { label: 'Row' },
         { label: 'Length', kind: 'longLength' },
@@ -177,7 +177,7 @@ function totals({ summary: s }: StitchingModel, id: string): Block[] {
         {
           label: 'Thread to have at hand',
           value: amount(all.needed.total, 'longLength'),
-          remark: 'with tails and waste',
+          remark: 'with the tails and waste given',
         },
         { label: 'Mass of the sewn thread', value: amount(all.sewnMass.total, 'mass', 3) },
         ...(s.sewingTime === undefined ? [] : [{ label: 'Sewing time', value: amount(s.sewingTime, 'time', 3) }]),
