@@ -129,6 +129,22 @@ describe('what is wrong is said with its place', () => {
       'out-of-range',
     );
   });
+  const block = (line: string): string =>
+    `format: 1\ntitle: T\nmaterials:\n  ud:\n    kind: ply\n${line}\n    E2: 10 GPa\n    G12: 3 GPa\nlaminates: { a: { stack: [0] } }\n`;
+  it.each([
+    ['too deep', '      E1: 38 GPa', 6, 7],
+    ['too shallow', '  E1: 38 GPa', 7, 5],
+  ])('a line indented %s, once, with what is allowed', (_, line, at, column) => {
+    const found = of(block(line));
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ code: 'syntax', where: { line: at, column } });
+    expect(found[0]?.allowed).toContain('one column');
+  });
+  it('a colon without its space', () => {
+    expect(of(block('    E1:38 GPa'))).toMatchObject([
+      { code: 'syntax', message: expect.stringContaining('colon of `E1`'), where: { line: 6, column: 5 } },
+    ]);
+  });
   it('with an excerpt and carets under the fault', () => {
     const text = renderProblems([first(design(`${laminates}lods: {}\n`))], { fileName: 'd.yaml' });
     expect(text).toBe(

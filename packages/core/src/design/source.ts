@@ -131,7 +131,38 @@ export function syntaxProblems(source: SourceDocument): Problem[] {
   const problems = source.document.errors.map((error) => syntaxProblem(error, source));
   // One tab makes many lines unreadable: what follows from it is not worth a word.
   const tabs = problems.filter((problem) => problem.code === 'tab');
-  return tabs.length > 0 ? tabs : [...problems, ...forbiddenKeys(source)];
+  if (tabs.length > 0) return tabs;
+  // Likewise one wrong indentation: its first consequence stands for all.
+  const first = source.document.errors.findIndex((error) => layoutErrors.has(error.code));
+  const worth = problems.filter((_, i) => i === first || !layoutErrors.has(source.document.errors[i]?.code ?? ''));
+  return [...worth, ...forbiddenKeys(source)];
+}
+
+/** What the YAML parser says when lines stand in the wrong column or a colon lacks its space. */
+const layoutErrors: ReadonlySet<string> = new Set(['BLOCK_AS_IMPLICIT_KEY', 'MULTILINE_IMPLICIT_KEY', 'BAD_INDENT']);
+const layoutAllowed = 'keys of one level begin in one column, and a space follows each colon';
+
+/** A fault of layout, placed where a reader can see it. */
+function layoutProblem(code: string, start: number, where: Place, source: SourceDocument): Problem {
+  const tight = /^([A-Za-z_][\w-]*):(?=[^\s/])/.exec(source.text.slice(start));
+  if (tight !== null) {
+    return {
+      code: 'syntax',
+      message: `a space is missing behind the colon of \`${tight[1]}\``,
+      allowed: layoutAllowed,
+      where: placeAt(source, start, start + tight[0].length),
+    };
+  }
+  const end = source.text.indexOf('\n', start);
+  const below = /\S/.exec(source.text.slice(end < 0 ? source.text.length : end));
+  const at = code === 'BLOCK_AS_IMPLICIT_KEY' && below !== null ? end + below.index : start;
+  return {
+    code: 'syntax',
+    message:
+      'this line does not stand in the column of its neighbours: it is deeper than a line above that already holds a value',
+    allowed: layoutAllowed,
+    where: at === start ? where : placeAt(source, at, at + 1),
+  };
 }
 
 /** `__proto__` means something else to JavaScript than to a reader; the schema would drop it in silence. */
@@ -172,6 +203,7 @@ function syntaxProblem(error: YAMLError, source: SourceDocument): Problem {
       where,
     };
   }
+  if (layoutErrors.has(error.code)) return layoutProblem(error.code, start, where, source);
   const quote = /^missing closing (["'])/i.exec(error.message)?.[1];
   if (quote !== undefined) {
     const opening = Math.max(0, source.text.lastIndexOf(quote, start - 1));

@@ -107,8 +107,24 @@ describe('csv', () => {
       ],
     };
     expect(render({ title: 'T', blocks: [table], data: {}, units: 'metric' }, 'csv')).toBe(
-      't,c\r\nx,mixed\r\n-0.333333333333333,0.333333333333333 mm\r\n',
+      'report,T\r\n\r\nt,c\r\nx,mixed,mixed unit\r\n-0.333333333333333,0.333333333333333,mm\r\n',
     );
+  });
+
+  it('ends with what must be known, each once', () => {
+    const notes = [{ level: 'warning' as const, text: 'mind, this', source: 'x-2000' }];
+    const blocks = [
+      { kind: 'notes' as const, notes },
+      { kind: 'notes' as const, notes },
+      { kind: 'caution' as const, title: 'C', items: ['wear a mask'] },
+    ];
+    const printed = render({ title: 'T', blocks, data: {}, units: 'metric' }, 'csv');
+    expect(printed.split('\r\n').slice(-4)).toEqual([
+      'Level,Text,Source',
+      'warning,"mind, this",x-2000',
+      'caution,wear a mask,',
+      '',
+    ]);
   });
 
   it("writes facts with value and unit apart, under the heading's id", () => {
@@ -117,7 +133,7 @@ describe('csv', () => {
     expect(facts?.[1]).toEqual(['Quantity', 'Value', 'Unit', 'Remark']);
     expect(facts?.[2]).toEqual(['Thickness', '2.677', 'mm', '']);
     expect(facts?.at(-1)).toEqual(['Symmetric', 'yes', '', '']);
-    expect(read[0]?.[0]?.[0]).toBe('report-facts');
+    expect(read[1]?.[0]?.[0]).toBe('report-facts');
   });
 
   it('numbers a second list of facts under one heading', () => {

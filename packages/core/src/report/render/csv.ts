@@ -18,21 +18,43 @@ function head(column: Column, units: UnitSystem): string {
   return unit === '' ? column.label : `${column.label} [${unit}]`;
 }
 
-function value(cell: Cell, units: UnitSystem, column?: Column): string {
-  if (!isQuantity(cell)) return cell;
-  if (cell.kind === column?.kind) return fullNumber(cell, units);
-  const unit = headUnit({ label: '', kind: cell.kind }, units);
-  return unit === '' ? fullNumber(cell, units) : `${fullNumber(cell, units)} ${unit}`;
-}
+const unitOf = (cell: Cell, units: UnitSystem): string =>
+  isQuantity(cell) ? headUnit({ label: '', kind: cell.kind }, units) : '';
 
 type Table = Extract<Block, { kind: 'table' }>;
 type Facts = Extract<Block, { kind: 'facts' }>;
 
+/** Whether a column needs one more for its units, since its numbers are of several kinds. */
+const isMixed = (table: Table, i: number, units: UnitSystem): boolean =>
+  table.columns[i]?.kind === undefined && table.rows.some((row) => unitOf(row[i] ?? '', units) !== '');
+
 function tableRecords(table: Table, units: UnitSystem): string {
+  const mixed = table.columns.map((_, i) => isMixed(table, i, units));
+  const heads = table.columns.flatMap((column, i) =>
+    mixed[i] ? [column.label, `${column.label} unit`] : [head(column, units)],
+  );
+  const row = (cells: readonly Cell[]): string[] =>
+    cells.flatMap((cell, i) => {
+      const own = isQuantity(cell) ? fullNumber(cell, units) : cell;
+      return mixed[i] ? [own, unitOf(cell, units)] : [own];
+    });
+  return record([table.id, table.caption]) + record(heads) + table.rows.map((cells) => record(row(cells))).join('');
+}
+
+type Notes = Extract<Block, { kind: 'notes' | 'caution' }>;
+
+/** Assumptions, warnings and cautions: a table of words. */
+function wordRecords(blocks: readonly Notes[]): string {
+  const rows = blocks.flatMap((block) =>
+    block.kind === 'notes'
+      ? block.notes.map((note) => [note.level, note.text, note.source ?? ''])
+      : block.items.map((item) => ['caution', item, '']),
+  );
+  const once = [...new Map(rows.map((row) => [row.join('\n'), row])).values()];
   return (
-    record([table.id, table.caption]) +
-    record(table.columns.map((column) => head(column, units))) +
-    table.rows.map((row) => record(row.map((cell, i) => value(cell, units, table.columns[i])))).join('')
+    record(['notes', 'Assumptions, warnings and cautions']) +
+    record(['Level', 'Text', 'Source']) +
+    once.map(record).join('')
   );
 }
 
@@ -45,7 +67,7 @@ function factRecords(id: string, caption: string, facts: Facts, units: UnitSyste
         record([
           label,
           isQuantity(cell) ? fullNumber(cell, units) : cellText(cell, units),
-          isQuantity(cell) ? headUnit({ label: '', kind: cell.kind }, units) : '',
+          unitOf(cell, units),
           remark ?? '',
         ]),
       )
@@ -57,14 +79,15 @@ function factRecords(id: string, caption: string, facts: Facts, units: UnitSyste
  * The tables and fact lists of a report as comma-separated values (RFC 4180: comma, double quotes, CRLF), one block each
  * with an empty line between blocks.
  *
+ * First a record with `report` and the title; last a block of the assumptions, warnings and cautions.
  * A block is: a record with the block's id and its caption; a record with the column names, each with its unit in square
- * brackets; the rows. Numbers stand in the reader's units with all their digits and a decimal point. Fact lists have the
+ * brackets, or followed by a column of units where they differ; the rows. Numbers stand in the reader's units with all their digits and a decimal point. Fact lists have the
  * columns Quantity, Value, Unit, Remark and the id of the heading above them with `-facts` (a second one `-facts-2`).
  * Text that begins with = + - @, a tab or a line end and is not a number is preceded by an apostrophe, since spreadsheets
  * would take it for a formula.
  */
 export function renderCsv(report: Report, units: UnitSystem): string {
-  const sections: string[] = [];
+  const sections: string[] = [record(['report', report.title])];
   const used = new Map<string, number>();
   let heading = { id: 'report', text: report.title };
   for (const block of report.blocks) {
@@ -77,5 +100,6 @@ export function renderCsv(report: Report, units: UnitSystem): string {
       sections.push(factRecords(id, heading.text, block, units));
     }
   }
-  return sections.join(lineEnd);
+  const words = report.blocks.filter((block) => block.kind === 'notes' || block.kind === 'caution');
+  return [...sections, ...(words.length === 0 ? [] : [wordRecords(words)])].join(lineEnd);
 }
