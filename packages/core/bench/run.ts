@@ -2,12 +2,14 @@
  * Laminates per second: the batch kernel beside the same job written with general matrix libraries, in one run.
  *
  * Everyone gets the same laminates and must give the same numbers, which is checked before anything is timed: A, B, D, the
- * inverse and both sets of constants. Two ways: the ply stiffness at an angle computed for every ply by everyone, or known
+ * inverse, both sets of constants and the least Tsai-Wu strength ratio under one load. Two ways: the ply stiffness at an angle computed for every ply by everyone, or known
  * beforehand to everyone.
  */
 import { Bench } from 'tinybench';
 import { againstC } from './against-c.js';
+import { againstNumpy } from './against-numpy.js';
 import { type Answer, angles, type Job, makeJob } from './job.js';
+import { memory } from './memory.js';
 import { wholeCommand } from './whole-command.js';
 import { withKernel } from './with-kernel.js';
 import { withMathjs } from './with-mathjs.js';
@@ -49,6 +51,7 @@ function demandEqual(name: string, answers: readonly Answer[], expected: readonl
       [...expected[k]!.slice(66, 70), ...expected[k]!.slice(73, 77)],
     );
     compare(name, answer.slice(9, 18), expected[k]!.slice(9, 18));
+    compare(name, answer.slice(77), expected[k]!.slice(77));
   }
 }
 
@@ -89,7 +92,7 @@ for (const way of ways) {
   for (const plies of sizes) {
     const job = makeJob(200, plies);
     const small: Job = { ...job, laminates: job.laminates.slice(0, 20) };
-    const kernel = withKernel(job, angles);
+    const kernel = withKernel(job);
     const mlMatrix = withMlMatrix(small, angles);
     const mathjs = withMathjs(small, angles);
     kernel[way.kernel]();
@@ -110,4 +113,6 @@ for (const way of ways) {
 }
 
 againstC(write);
+againstNumpy(write);
+memory(write);
 wholeCommand(write);

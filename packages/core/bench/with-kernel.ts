@@ -1,25 +1,26 @@
-import { allocateBatch, evaluateBatch, layout, makeQbarTable, STRIDE } from '../src/laminate/index.js';
-import type { Answer, Job } from './job.js';
+import { evaluateBatch, layout, makeQbarTable, makeStrengthTable, STRIDE } from '../src/laminate/index.js';
+import { flatJob } from './flat-job.js';
+import { type Answer, type Job, strengths } from './job.js';
 
-/** The kernel, ready to run on a job: `perPly` fills the table with one row per ply, `cached` with one per angle beforehand. */
-export function withKernel({ laminates, material }: Job, angles: readonly number[]) {
-  const plies = laminates.reduce((sum, { angles: list }) => sum + list.length, 0);
-  const table = makeQbarTable([material], angles);
+/** The kernel, ready to run on a job: `perPly` fills the tables with one row per ply, `cached` with one per angle beforehand. */
+export function withKernel(job: Job) {
+  const { laminates, material } = job;
+  const { batch, out, strength } = flatJob(job);
   const every = laminates.flatMap((laminate) => laminate.angles);
-  const { batch, out } = allocateBatch(laminates.length, plies, table);
-  laminates.forEach(({ thicknesses }, k) => {
-    batch.thickness.set(thicknesses, batch.plyOffsets[k]!);
-    batch.plyOffsets[k + 1] = batch.plyOffsets[k]! + thicknesses.length;
-  });
-  batch.row.set(every.map((angle) => angles.indexOf(angle)));
-  const own = { ...batch, row: Int32Array.from(every.keys()), qbarTable: makeQbarTable([material], every) };
+  const row = Int32Array.from(every.keys());
+  const qbarTable = makeQbarTable([material], every);
   return {
     cached: () => evaluateBatch(batch, out),
     perPly: () => {
-      makeQbarTable([material], every, own.qbarTable);
-      evaluateBatch(own, out);
+      makeQbarTable([material], every, qbarTable);
+      const own = { ...makeStrengthTable([{ ...material, strengths }], every, 'tsaiWu'), loads: strength.loads };
+      evaluateBatch({ ...batch, row, qbarTable, strength: own }, out);
     },
-    answers: (): Answer[] => laminates.map((_, k) => answer(out.values.subarray(k * STRIDE, (k + 1) * STRIDE))),
+    answers: (): Answer[] =>
+      laminates.map((_, k) => [
+        ...answer(out.values.subarray(k * STRIDE, (k + 1) * STRIDE)),
+        out.ratio?.[k] ?? Number.NaN,
+      ]),
   };
 }
 

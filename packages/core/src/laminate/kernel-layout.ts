@@ -1,3 +1,6 @@
+import type { Criterion } from './strength/criterion.js';
+import type { StrengthConstants } from './strength/strength-constants.js';
+
 /**
  * Where the numbers of one laminate stand in a row of the kernel's output, as offsets into {@link STRIDE} doubles.
  *
@@ -30,6 +33,9 @@ export const layout = {
 /** Doubles per laminate in the kernel's output. */
 export const STRIDE = 55;
 
+/** Doubles per load of a batch: Nx, Ny, Nxy (N/m), Mx, My, Mxy (N). */
+export const LOAD_STRIDE = 6;
+
 /** Doubles per row of a table of ply stiffness: 11, 12, 16, 22, 26, 66. */
 export const ROW = 6;
 
@@ -43,6 +49,21 @@ export interface Batch {
   readonly thickness: Float64Array;
   /** Stiffness of plies in laminate axes, Pa, {@link ROW} doubles per row: 11, 12, 16, 22, 26, 66. */
   readonly qbarTable: Float64Array;
+  /** What the plies are to bear; without it no strength ratio is computed. */
+  readonly strength?: BatchStrength;
+}
+
+/** Loads of a batch and what its plies bear; all but the loads as `makeStrengthTable` gives it. */
+export interface BatchStrength {
+  readonly criterion: Criterion;
+  /** {@link LOAD_STRIDE} doubles per load: Nx, Ny, Nxy (N/m), Mx, My, Mxy (N); every laminate bears every load, one at a time. */
+  readonly loads: Float64Array;
+  /** Per load: change from the stress-free temperature, K. Its stress is not multiplied by the ratio. Zero when not given. */
+  readonly temperatureChange?: Float64Array;
+  /** A row of ply stress for each row of `qbarTable`. */
+  readonly table: Float64Array;
+  /** Strength constants for each row of `qbarTable`; undefined where a ply cannot break. */
+  readonly constants: readonly (StrengthConstants | undefined)[];
 }
 
 /** What the kernel writes: `values` holds {@link STRIDE} doubles per laminate, laid out as in {@link layout}. */
@@ -50,6 +71,13 @@ export interface BatchResult {
   readonly values: Float64Array;
   /** Per laminate: 0 computed; 1 the stiffness is not positive definite (then its values are all zero). */
   readonly status: Uint8Array;
+  /**
+   * Per laminate and load, laminate by laminate: the least strength ratio of all faces of its plies. 0 where residual stress alone
+   * breaks a ply and where the laminate is not computed, Infinity where the load breaks nothing.
+   */
+  readonly ratio?: Float64Array;
+  /** The face of that ratio: twice the number of plies below its ply, plus 1 for the face toward the bag; -1 where there is none. */
+  readonly weakest?: Int32Array;
 }
 
 /**
@@ -58,19 +86,27 @@ export interface BatchResult {
  * @param laminates number of laminates
  * @param plies number of plies of all laminates together
  * @param qbarTable the table that the plies' rows point into
+ * @param strength loads and strengths, when ratios are wanted
  */
 export function allocateBatch(
   laminates: number,
   plies: number,
   qbarTable: Float64Array,
+  strength?: BatchStrength,
 ): { readonly batch: Batch; readonly out: BatchResult } {
+  const ratios = strength === undefined ? 0 : laminates * (strength.loads.length / LOAD_STRIDE);
   return {
     batch: {
       plyOffsets: new Int32Array(laminates + 1),
       row: new Int32Array(plies),
       thickness: new Float64Array(plies),
       qbarTable,
+      ...(strength === undefined ? {} : { strength }),
     },
-    out: { values: new Float64Array(laminates * STRIDE), status: new Uint8Array(laminates) },
+    out: {
+      values: new Float64Array(laminates * STRIDE),
+      status: new Uint8Array(laminates),
+      ...(strength === undefined ? {} : { ratio: new Float64Array(ratios), weakest: new Int32Array(ratios) }),
+    },
   };
 }

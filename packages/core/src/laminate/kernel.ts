@@ -1,7 +1,10 @@
 import { fail } from '../problem/index.js';
 import { invertStiffness } from './kernel-inverse.js';
-import { type Batch, type BatchResult, layout, STRIDE } from './kernel-layout.js';
+import { type Batch, type BatchResult, type BatchStrength, LOAD_STRIDE, layout, ROW, STRIDE } from './kernel-layout.js';
+import { STRESS_ROW } from './kernel-ply-stress.js';
+import { writeRatios } from './kernel-strength.js';
 import { sumStack } from './kernel-sum.js';
+import { choice, failureCriteria } from './strength/criterion.js';
 
 /**
  * Writes the seven engineering constants of a compliance: Ex, Ey, Gxy, nuxy, nuyx, etaxyx, etaxyy.
@@ -45,6 +48,8 @@ export function evaluateBatch(batch: Batch, out: BatchResult): void {
   checkLength('thickness', thickness.length, plyOffsets[n] ?? 0);
   checkLength('values', values.length, n * STRIDE);
   checkLength('status', status.length, n);
+  const { strength } = batch;
+  const loads = strength === undefined ? 0 : checkStrength(strength, qbarTable, out, n);
 
   for (let k = 0; k < n; k++) {
     const at = k * STRIDE;
@@ -58,8 +63,11 @@ export function evaluateBatch(batch: Batch, out: BatchResult): void {
       writeConstants(values, at + layout.d, 12 * r * r * r, values, at + layout.flexural);
       values[at + layout.thickness] = t;
       status[k] = 0;
+      if (strength !== undefined) writeRatios(batch, strength, out, k, at);
     } else {
       values.fill(0, at, at + STRIDE);
+      out.ratio?.fill(0, k * loads, (k + 1) * loads);
+      out.weakest?.fill(-1, k * loads, (k + 1) * loads);
       status[k] = 1;
     }
   }
@@ -77,6 +85,21 @@ function dropNoise(values: Float64Array, at: number, t: number, plies: number): 
     const b = values[i]!;
     if (b < noise && b > -noise) values[i] = 0;
   }
+}
+
+/** @returns how many loads there are */
+function checkStrength(strength: BatchStrength, qbarTable: Float64Array, out: BatchResult, n: number): number {
+  const { criterion, loads, temperatureChange, table, constants } = strength;
+  choice('criterion', criterion, failureCriteria);
+  const count = Math.floor(loads.length / LOAD_STRIDE);
+  const rows = qbarTable.length / ROW;
+  checkLength('loads', loads.length, Math.ceil(loads.length / LOAD_STRIDE) * LOAD_STRIDE);
+  checkLength('temperatureChange', temperatureChange?.length ?? count, count);
+  checkLength('table', table.length, rows * STRESS_ROW);
+  checkLength('constants', constants.length, rows);
+  checkLength('ratio', out.ratio?.length ?? 0, n * count);
+  checkLength('weakest', out.weakest?.length ?? 0, n * count);
+  return count;
 }
 
 function checkLength(name: string, length: number, needed: number): void {

@@ -1,12 +1,11 @@
 import { solve } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
-import { rotateStrain, rotateStress, times } from './axes.js';
+import { rotateStrain, rotateStress } from './axes.js';
 import { type FreeStrain, freeStrain } from './free-strain.js';
-import { ROW } from './kernel-layout.js';
+import { STRESS_ROW, sigma1, sigma2, tau12, writeStressRows } from './kernel-ply-stress.js';
 import { type Load, sixComponents } from './load.js';
-import { entry, symmetric } from './matrix3.js';
-import { tabulateQbar } from './qbar.js';
+import { entry } from './matrix3.js';
 import { stiffness } from './stiffness.js';
 import type { Laminate, Stiffness, Vector3 } from './types.js';
 
@@ -118,21 +117,24 @@ function demandFinite(values: readonly number[]): void {
 }
 
 function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, free: FreeStrain): PlyResponse[] {
-  const { qbarTable, row } = tabulateQbar(laminate.plies);
+  const table = new Float64Array(laminate.plies.length * STRESS_ROW);
+  laminate.plies.forEach((ply, k) => {
+    writeStressRows(ply, [ply.angle], table, k * STRESS_ROW);
+  });
   let lower = -laminate.thickness / 2;
   return laminate.plies.map((ply, k) => {
-    const Qbar = symmetric(qbarTable, (row[k] ?? 0) * ROW);
+    const p = k * STRESS_ROW;
     const at = (z: number): PlyPoint => {
       const here: Vector3 = [strain[0] + z * curvature[0], strain[1] + z * curvature[1], strain[2] + z * curvature[2]];
       const free12 = free.at(k, z);
-      const freeXy = rotateStrain(free12, -ply.angle);
       const strain12 = rotateStrain(here, ply.angle);
-      const stress = times(Qbar, minus(here, freeXy));
+      const [x, y, xy] = minus(here, rotateStrain(free12, -ply.angle));
+      const stress12: Vector3 = [sigma1(table, p, x, y, xy), sigma2(table, p, x, y, xy), tau12(table, p, x, y, xy)];
       return {
         z,
-        stress,
+        stress: rotateStress(stress12, -ply.angle),
         strain: here,
-        stress12: rotateStress(stress, ply.angle),
+        stress12,
         strain12,
         mechanicalStrain12: minus(strain12, free12),
       };

@@ -8,7 +8,11 @@ import { tsaiHillRatio } from './ratio-tsai-hill.js';
 import { tsaiWuRatio } from './ratio-tsai-wu.js';
 import type { StrengthConstants } from './strength-constants.js';
 
-/** Strength ratio R of the stress r + R s in ply axes; Infinity when never reached, 0 when r alone reaches it. */
+/**
+ * Strength ratio R of the stress r + R s in ply axes; Infinity when never reached, 0 when r alone reaches it.
+ *
+ * An R of `limit` or more need not be told apart: any number from `limit` on may stand for it.
+ */
 export type RatioFunction = (
   s1: number,
   s2: number,
@@ -17,6 +21,7 @@ export type RatioFunction = (
   r2: number,
   r12: number,
   c: StrengthConstants,
+  limit: number,
 ) => number;
 
 /** The ratio function of each criterion: numbers in, a number out, no allocation. */

@@ -23,20 +23,33 @@ export function linearLimit(r: number, m: number, above: number, below: number):
 }
 
 /**
- * The first R from lo to hi at which a R² + b R + c reaches 0 from below; lo when it is not below 0 there.
- *
- * Shifted to lo first, so that the value at the start decides and one root remains; taken in the form without cancellation.
+ * The first R from lo to hi at which a R² + b R + c reaches 0 from below; lo when it is not below 0 there; Infinity when there is none.
  */
 export function firstRoot(lo: number, hi: number, a: number, b: number, c: number): number {
   if (!(lo < Number.POSITIVE_INFINITY && lo <= hi)) return Number.POSITIVE_INFINITY;
-  const start = (a * lo + b) * lo + c;
-  if (start >= 0) return lo;
-  const slope = 2 * a * lo + b;
-  const square = slope * slope - 4 * a * start;
+  // Shifted to lo, the value at the start decides and one root remains.
+  return lo + firstRootFromZero(hi - lo, a, b + 2 * a * lo, c + (b + a * lo) * lo);
+}
+
+/**
+ * The same from R = 0.
+ *
+ * Where a quadratic that curves upward is below 0 at both ends it is so between them: no root is taken then, which is what makes a
+ * search for the weakest of many points fast. Small, so that it is compiled into its callers.
+ */
+export function firstRootFromZero(hi: number, a: number, b: number, c: number): number {
+  if (c >= 0) return 0;
+  if (a >= 0 && (a * hi + b) * hi + c < 0) return Number.POSITIVE_INFINITY;
+  return root(hi, a, b, c);
+}
+
+/** The root for c below 0, in the form without cancellation. */
+function root(hi: number, a: number, b: number, c: number): number {
+  const square = b * b - 4 * a * c;
   if (square < 0) return Number.POSITIVE_INFINITY;
-  const root = Math.sqrt(square);
-  let step = Number.POSITIVE_INFINITY;
-  if (slope + root > 0 && slope >= 0) step = (-2 * start) / (slope + root);
-  else if (slope < 0 && a > 0) step = (root - slope) / (2 * a);
-  return lo + step <= hi ? lo + step : Number.POSITIVE_INFINITY;
+  const length = Math.sqrt(square);
+  let R = Number.POSITIVE_INFINITY;
+  if (b >= 0 && b + length > 0) R = (-2 * c) / (b + length);
+  else if (b < 0 && a > 0) R = (length - b) / (2 * a);
+  return R <= hi ? R : Number.POSITIVE_INFINITY;
 }

@@ -18,6 +18,7 @@ export function hashinRatio(
   r2: number,
   r12: number,
   { Xt, Xc, Yt, Yc, S, ST, alpha }: StrengthConstants,
+  limit: number,
 ): number {
   const X = 1 / (Xt * Xt);
   const Y = 1 / (Yt * Yt);
@@ -30,7 +31,7 @@ export function hashinRatio(
 
   const fibreTension = firstRoot(
     enter(r1, s1),
-    leave(r1, s1),
+    Math.min(leave(r1, s1), limit),
     X * s1 * s1 + alpha * shear2,
     2 * X * s1 * r1 + alpha * shear1,
     X * r1 * r1 + alpha * (shear0 + 1) - 1,
@@ -38,14 +39,14 @@ export function hashinRatio(
   const fibreCompression = linearLimit(r1, s1, Number.POSITIVE_INFINITY, Xc);
   const matrixTension = firstRoot(
     enter(r2, s2),
-    leave(r2, s2),
+    Math.min(leave(r2, s2), limit),
     Y * s2 * s2 + shear2,
     2 * Y * s2 * r2 + shear1,
     Y * r2 * r2 + shear0,
   );
   const matrixCompression = firstRoot(
     enter(-r2, -s2),
-    leave(-r2, -s2),
+    Math.min(leave(-r2, -s2), limit),
     T * s2 * s2 + shear2,
     2 * (T * s2 * r2 + linear * s2) + shear1,
     T * r2 * r2 + 2 * linear * r2 + shear0,

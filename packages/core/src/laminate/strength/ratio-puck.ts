@@ -23,6 +23,7 @@ export function puckRatio(
   r2: number,
   r12: number,
   { Xt, Xc, Yt, Yc, S, pPlus, pMinus, pAcross, RA }: StrengthConstants,
+  limit: number,
 ): number {
   const L = 1 / (S * S);
   const a = L * s12 * s12;
@@ -34,7 +35,7 @@ export function puckRatio(
   const linearA = (2 * pPlus) / S;
   const modeA = firstRoot(
     enter(r2, s2),
-    leave(r2, s2),
+    Math.min(leave(r2, s2), limit),
     a + quadraticA * s2 * s2,
     b + 2 * quadraticA * s2 * r2 + linearA * s2,
     c + quadraticA * r2 * r2 + linearA * r2 - 1,
@@ -42,7 +43,7 @@ export function puckRatio(
   const linearB = (2 * pMinus) / S;
   const modeB = firstRoot(
     Math.max(enter(-r2, -s2), enter(r2 + RA, s2)),
-    Math.min(leave(-r2, -s2), leave(r2 + RA, s2)),
+    Math.min(leave(-r2, -s2), leave(r2 + RA, s2), limit),
     a,
     b + linearB * s2,
     c + linearB * r2 - 1,
@@ -50,7 +51,7 @@ export function puckRatio(
   const shearC = 1 / (4 * (1 + pAcross) * (1 + pAcross));
   const modeC = firstRoot(
     enter(-r2 - RA, -s2),
-    leave(-r2 - RA, -s2),
+    Math.min(leave(-r2 - RA, -s2), limit),
     shearC * a + (s2 / Yc) * (s2 / Yc),
     shearC * b + (2 * s2 * r2) / (Yc * Yc) + s2 / Yc,
     shearC * c + (r2 / Yc) * (r2 / Yc) + r2 / Yc,

@@ -18,12 +18,13 @@ export function tsaiHillRatio(
   r2: number,
   r12: number,
   c: StrengthConstants,
+  limit: number,
 ): number {
   return Math.min(
-    sector(1, 1, s1, s2, s12, r1, r2, r12, c),
-    sector(1, -1, s1, s2, s12, r1, r2, r12, c),
-    sector(-1, 1, s1, s2, s12, r1, r2, r12, c),
-    sector(-1, -1, s1, s2, s12, r1, r2, r12, c),
+    sector(1, 1, s1, s2, s12, r1, r2, r12, c, limit),
+    sector(1, -1, s1, s2, s12, r1, r2, r12, c, limit),
+    sector(-1, 1, s1, s2, s12, r1, r2, r12, c, limit),
+    sector(-1, -1, s1, s2, s12, r1, r2, r12, c, limit),
   );
 }
 
@@ -37,10 +38,11 @@ function sector(
   r2: number,
   r12: number,
   c: StrengthConstants,
+  limit: number,
 ): number {
   const lo = Math.max(enter(sign1 * r1, sign1 * s1), enter(sign2 * r2, sign2 * s2));
   if (lo === Number.POSITIVE_INFINITY) return lo;
-  const hi = Math.min(leave(sign1 * r1, sign1 * s1), leave(sign2 * r2, sign2 * s2));
+  const hi = Math.min(leave(sign1 * r1, sign1 * s1), leave(sign2 * r2, sign2 * s2), limit);
   const X = sign1 > 0 ? c.Xt : c.hillXc;
   const Y = sign2 > 0 ? c.Yt : c.hillYc;
   const crossSign = c.hillCrossBySigma2 === 1 ? sign2 : sign1;
