@@ -1,7 +1,11 @@
+import edge from '@selvage/reference-data/examples/edge.json' with { type: 'json' };
 import laminates from '@selvage/reference-data/examples/laminates.json' with { type: 'json' };
+import plates from '@selvage/reference-data/examples/plates.json' with { type: 'json' };
 import { describe, expect, it } from 'vitest';
 import { type StackInputs, si, siVector, stackOf } from '../../packages/core/src/examples/inputs.js';
+import { compute } from '../../packages/core/src/examples/kinds.js';
 import { respond, stiffness } from '../../packages/core/src/laminate/index.js';
+import { toSI } from '../../packages/core/src/quantity/index.js';
 
 /**
  * What the independent script gives beyond the printed values of an example: inverse stiffness, and states in ply axes.
@@ -73,6 +77,25 @@ describe('the independent script in full precision', () => {
     for (const i of [0, 1, 2]) {
       expectAlike(s.A[i]!, A[i]!, `A row ${i}`);
       expectAlike(s.D[i]!, D[i]!, `D row ${i}`);
+    }
+  });
+
+  it('has the same first frequencies of a square [0/90/90/0] plate, with shear and without rotary inertia', () => {
+    for (const one of plates.filter(({ kind }) => kind === 'cross-ply-plate')) {
+      const computed = compute(one);
+      for (const [key, value] of Object.entries(one.fullPrecision ?? {})) {
+        expect(Math.abs(computed[key]! / value - 1), `${one.id} ${key}`).toBeLessThan(one.oracleTolerance);
+      }
+    }
+  });
+
+  it('has the same moduli of a laminate before and after its edge parts', () => {
+    for (const one of edge) {
+      const { unit, ...moduli } = one.fullPrecision;
+      const computed = compute(one);
+      for (const [key, value] of Object.entries(moduli)) {
+        expect(Math.abs(computed[key]! / toSI(value, unit) - 1), key).toBeLessThan(one.oracleTolerance);
+      }
     }
   });
 });

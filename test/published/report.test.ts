@@ -23,9 +23,12 @@ describe('the report of the worked examples', () => {
     const [overview] = tables(report.blocks);
     const published = workedExamples.filter(({ access }) => access !== 'computed');
     expect(overview!.rows.map(([id]) => id)).toEqual(published.map(({ id }) => id));
-    expect(overview!.rows.map(([, , , obtained]) => obtained)).toEqual(
-      published.map(({ access }) => (access === 'read' ? 'read in the source' : 'recalled, not re-read')),
-    );
+    const words: Record<string, string> = {
+      read: 'read in the source',
+      quoted: 'read where it is quoted',
+      recalled: 'recalled, not re-read',
+    };
+    expect(overview!.rows.map(([, , , obtained]) => obtained)).toEqual(published.map(({ access }) => words[access]));
     expect(new Set(overview!.rows.map((row) => row[5]))).toEqual(new Set(['all']));
   });
 
@@ -53,6 +56,36 @@ describe('the report of the worked examples', () => {
     const dropped = tables(blocks).find(({ id }) => id.endsWith('-dropped'));
     expect(dropped!.rows).toEqual([['alphay', '1/K', '2.006e-6', '2.59959e-6']]);
     expect(data.counts).toMatchObject({ values: 1, within: 1 });
+  });
+
+  it('begins with how many values of how many publications there are, how obtained, and how many agree', () => {
+    const counts = exampleCounts();
+    const list = report.blocks.find((block) => block.kind === 'list');
+    const text = (list as Extract<Block, { kind: 'list' }>).items.join('\n');
+    for (const part of [
+      `${counts.values} published values from ${counts.sources} publications (${counts.examples} examples)`,
+      `${counts.read} read in the publication`,
+      `${counts.quoted} read where another publication quotes it`,
+      `${counts.recalled} recalled`,
+      `${counts.within} of ${counts.values - counts.banded.values} lie within the tolerance`,
+      `${counts.banded.within} of ${counts.banded.values} are of exact elasticity`,
+      'to 1e-9 of their size',
+      'to 1e-6 of their size',
+    ]) {
+      expect(text).toContain(part);
+    }
+  });
+
+  it('shows a band instead of a tolerance where plate theory approaches exact elasticity', () => {
+    const { blocks, data } = examplesReport('plate-deflection-three-plies');
+    const [values] = tables(blocks);
+    expect(values!.rows.map((row) => [row[0], row[2], row[5], row[6]])).toEqual([
+      ['w4', '2.82', 'band 13 %', 'in the band'],
+      ['w10', '0.919', 'band 1.5 %', 'in the band'],
+      ['w20', '0.61', 'band 0.45 %', 'in the band'],
+    ]);
+    expect(data.counts).toMatchObject({ values: 3, within: 0, banded: { values: 3, within: 3 } });
+    expect(render(examplesReport('plate-deflection-three-plies'), 'markdown')).toContain('3 of 3 within the band');
   });
 
   it('gives the same as data, with numbers in the unit named beside them', () => {

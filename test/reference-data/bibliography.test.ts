@@ -55,7 +55,7 @@ describe('the bibliography', () => {
     for (const [key, source] of Object.entries(sources)) {
       expect(key).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
       expect(source.citation.trim(), key).not.toBe('');
-      expect(['read', 'recalled', 'computed', 'invented'], key).toContain(source.access);
+      expect(['read', 'quoted', 'recalled', 'computed', 'invented'], key).toContain(source.access);
       expect(`${source.citation} ${source.note ?? ''}`, key).not.toMatch(/https?:|www\.|doi/i);
     }
   });

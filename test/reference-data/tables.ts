@@ -1,7 +1,6 @@
 import bibliography from '@selvage/reference-data/bibliography.json' with { type: 'json' };
 import cores from '@selvage/reference-data/cores.json' with { type: 'json' };
 import curedPlies from '@selvage/reference-data/examples/cured-plies.json' with { type: 'json' };
-import laminates from '@selvage/reference-data/examples/laminates.json' with { type: 'json' };
 import fabrics from '@selvage/reference-data/fabrics.json' with { type: 'json' };
 import fractions from '@selvage/reference-data/fibre-fractions-by-process.json' with { type: 'json' };
 import fibres from '@selvage/reference-data/fibres.json' with { type: 'json' };
@@ -12,6 +11,7 @@ import resins from '@selvage/reference-data/resins.json' with { type: 'json' };
 import threads from '@selvage/reference-data/threads.json' with { type: 'json' };
 import toughness from '@selvage/reference-data/toughness.json' with { type: 'json' };
 import wear from '@selvage/reference-data/wear.json' with { type: 'json' };
+import type { WorkedExample } from '../../packages/core/src/examples/index.js';
 import type {
   BibliographyEntry,
   LibraryEntry,
@@ -50,27 +50,5 @@ export const allEntries: readonly (readonly [place: string, entry: LibraryEntry]
   ([table, entries]) => Object.entries(entries as Table).map(([id, entry]) => [`${table}/${id}`, entry] as const),
 );
 
-/** A printed value of a worked example. */
-export interface PrintedValue {
-  readonly printed: string;
-  readonly value: number;
-  readonly unit: string;
-  readonly tolerance: number;
-  readonly match: 'strict' | 'loose';
-  readonly oracle: number;
-}
-
-export interface WorkedExample {
-  readonly id: string;
-  readonly title: string;
-  readonly source: string;
-  readonly where: string;
-  readonly access: string;
-  readonly confidence: string;
-  readonly kind: string;
-  readonly inputs: Readonly<Record<string, unknown>>;
-  readonly values: Readonly<Record<string, PrintedValue>>;
-}
-
-export const curedPlyExamples = curedPlies as readonly WorkedExample[];
-export const examples: readonly WorkedExample[] = [...(laminates as unknown as WorkedExample[]), ...curedPlyExamples];
+export const curedPlyExamples = curedPlies as unknown as readonly WorkedExample[];
+export { workedExamples as examples } from '../../packages/core/src/examples/index.js';

@@ -10,7 +10,7 @@ describe('every value of the reference data', () => {
       expect(value.source, place).not.toBe('');
       expect(value.where.trim(), place).not.toBe('');
       expect(['published', 'measured', 'derived', 'assumed'], place).toContain(value.basis);
-      expect(['read', 'recalled', 'computed', 'invented'], place).toContain(value.access);
+      expect(['read', 'quoted', 'recalled', 'computed', 'invented'], place).toContain(value.access);
       expect([undefined, 'high', 'medium', 'low'], place).toContain(value.confidence);
     }
   });

@@ -32,6 +32,12 @@ describe('a core', () => {
     expect(codesOf(() => corePly({ ...foam, G: 80e6 }))).toEqual(['missing-key']);
   });
 
+  it('keeps its modulus and shear strength through the thickness, and refuses what is not positive', () => {
+    expect(corePly({ ...foam, E3: 200e6, shearStrength: 1.5e6 })).toMatchObject({ E3: 200e6, shearStrength: 1.5e6 });
+    expect(codesOf(() => corePly({ ...foam, E3: 0 }))).toEqual(['not-admissible']);
+    expect(codesOf(() => corePly({ ...foam, shearStrength: 0 }))).toEqual(['out-of-range']);
+  });
+
   it('is refused with moduli, thickness or density that are not positive', () => {
     expect(codesOf(() => corePly({ ...foam, E: 0 }))).toEqual(['not-admissible']);
     expect(codesOf(() => corePly({ ...foam, G: -1 }))).toEqual(['not-admissible']);

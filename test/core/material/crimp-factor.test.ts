@@ -184,6 +184,16 @@ describe('a tilted yarn', () => {
     expect(found.E1).toBeLessThan(1);
     expect(found.notes[0]?.text).toMatch(/a low estimate$/);
   });
+
+  it('has none, and says why, where nu23 of -1 or less leaves no G23', () => {
+    const { E1, E2, G12, nu12 } = glassUd;
+    for (const nu23 of [-1, -1.2, Number.NaN]) {
+      const ud = { E1, E2, G12, nu12, nu23 };
+      expect(codesOf(() => equalStrainLayer(ud, tiltMeans(0.2)))).toEqual(['not-admissible']);
+      expect(problemsOf(() => crimpFactorFromGeometry({ ...plain, ud }))[0]?.message).toContain(`nu23 = ${nu23} `);
+    }
+    expect(equalStrainLayer({ E1, E2, G12, nu12, nu23: -0.999 }, tiltMeans(0.2))?.[0]).toBeGreaterThan(0);
+  });
 });
 
 describe('the crimp factor from the geometry of a weave', () => {
@@ -220,11 +230,46 @@ describe('the crimp factor from the geometry of a weave', () => {
         const { E1, E2, high } = crimpFactorFromGeometry({ ...geometry, ud });
         expect(E1).toBeLessThan(high?.E1 ?? Number.NaN);
         expect(E2).toBeLessThan(high?.E2 ?? Number.NaN);
-        // Yarns held straight up to their tilt may stiffen one another across by a hair.
-        expect(high?.E1).toBeLessThan(1.001);
         expect(E1).toBeLessThan(1);
       }),
     );
+  });
+
+  it('without that shear is below 1 when warp and weft are alike', () => {
+    fc.assert(
+      fc.property(anyGeometry, fc.constantFrom(glassUd, carbonUd), ({ yarnCount, ...geometry }, ud) => {
+        const { high } = crimpFactorFromGeometry({ ...geometry, yarnCount, weftCount: yarnCount, warpShare: 0.5, ud });
+        expect(high?.E1).toBeLessThan(1);
+        expect(high?.E2).toBeLessThan(1);
+      }),
+    );
+  });
+
+  it('without that shear passes 1 only by what steep yarns gain across, being stiff through the thickness', () => {
+    // The modulus is the least energy at unit strain along, so it is no more than that in the strains of the straight cloth.
+    const energy = ([Q11, Q12, Q22]: readonly number[], along: number, across: number): number =>
+      Q11! * along ** 2 + 2 * Q12! * along * across + Q22! * across ** 2;
+    const straight = tiltMeans(0);
+    fc.assert(
+      fc.property(anyGeometry, fc.constantFrom(glassUd, carbonUd), (geometry, ud) => {
+        const { high, warp, weft } = crimpFactorFromGeometry({ ...geometry, ud });
+        const share = geometry.warpShare;
+        const means = [warp, weft].map(({ slope, undulatedShare }) => tiltMeans(slope, undulatedShare));
+        const [tiltedWarp, tiltedWeft] = means.map((mean) => equalStrainLayer(ud, mean)!);
+        const flat = equalStrainLayer(ud, straight)!;
+        const cloth = (warpLayer: readonly number[], weftLayer: readonly number[], strain: number): number =>
+          share * energy(warpLayer, 1, strain) + (1 - share) * energy(weftLayer, strain, 1);
+        const contraction = -flat[1] / (share * flat[2] + (1 - share) * flat[0]);
+        const bound = cloth(tiltedWarp!, tiltedWeft!, contraction) / cloth(flat, flat, contraction);
+        expect(high?.E1).toBeLessThanOrEqual(bound * (1 + 1e-12));
+      }),
+    );
+    // A straight weft under a steep warp of which there is little: the warp stiffens it across.
+    const steepWarp = { clothThickness: 0.4e-3, yarnCount: 200, weftCount: 1200, harness: 2, warpShare: 0.2 };
+    const found = crimpFactorFromGeometry({ ...steepWarp, ud: carbonUd });
+    const across = (slope: number) => equalStrainLayer(carbonUd, tiltMeans(slope))![2];
+    expect(found.high?.E2).toBeGreaterThan(1);
+    expect(across(found.warp.slope)).toBeGreaterThan(across(0));
   });
 
   it('goes to 1 as the yarns become straight', () => {

@@ -27,7 +27,7 @@ describe('free strain of a unidirectional ply', () => {
   });
 
   it('follows from equal strain along the fibre and no stress across it', () => {
-    const unit = fc.double({ min: -1, max: 1, noNaN: true });
+    const unit = fc.integer({ min: -1000, max: 1000 }).map((k) => k / 1000);
     fc.assert(
       fc.property(unit, unit, unit, fc.double({ min: 0.1, max: 0.9, noNaN: true }), (free1, free2, free, Vf) => {
         const fibre = { E1: 230, nu12: 0.2, free1, free2 };

@@ -1,8 +1,9 @@
 import type { Laminate } from '../laminate/index.js';
+import type { Fabric, Fibre, Ply, PlyConsistency, Resin } from '../material/index.js';
 import type { Access, Basis, Note, SourceKey } from '../provenance/index.js';
 import type { UnitSystem } from '../quantity/index.js';
 import type { StitchPlan, StitchSummary } from '../stitch/index.js';
-import type { LoadEntry, TargetEntry } from './schema/design.js';
+import type { BlisterEntry, FreeEdgeEntry, LoadEntry, PanelEntry, TargetEntry } from './schema/design.js';
 import type { DesignSource } from './source.js';
 
 /** A material or thread that a design uses, with where its numbers come from. */
@@ -46,6 +47,10 @@ export interface LaminateModel {
   readonly entries: readonly StackEntry[];
   readonly process: Process;
   readonly laminate: Laminate;
+  /** Checks that the design asks for. */
+  readonly freeEdge?: FreeEdgeEntry;
+  readonly panel?: PanelEntry;
+  readonly blister?: BlisterEntry;
   /** Thickness of the fibres alone, m; absent when a ply other than a core has no known fibre volume fraction. */
   readonly solidFibreThickness?: number;
 }
@@ -59,6 +64,37 @@ export interface StitchingModel {
   readonly summary: StitchSummary;
 }
 
+/** A fabric at one fibre fraction, with the laminates in which it has that. */
+export interface CuredFabricModel {
+  readonly laminates: readonly string[];
+  readonly fabric: Fabric;
+}
+
+/** A fabric of the stacks; one cured state for each fibre fraction. */
+export interface FabricModel {
+  readonly kind: 'fabric';
+  readonly name: string;
+  readonly cured: readonly CuredFabricModel[];
+}
+
+/** A ply given by its constants whose constituents are named, compared with them. */
+export interface ListedPlyModel {
+  readonly kind: 'ply';
+  readonly name: string;
+  readonly listed: Ply;
+  readonly fibre: Fibre;
+  readonly resin: Resin;
+  readonly fibreVolumeFraction: number;
+  readonly architecture: 'ud' | 'woven';
+  readonly warpShare?: number;
+  /** Who names the constituents: the design file, or the row of the library. */
+  readonly namedBy: 'design' | 'library';
+  readonly found: PlyConsistency;
+}
+
+/** A material of the stacks that is made of fibre and resin, or said to be. */
+export type MaterialModel = FabricModel | ListedPlyModel;
+
 export interface LoadModel extends LoadEntry {
   readonly name: string;
 }
@@ -69,6 +105,7 @@ export interface Model {
   readonly units: UnitSystem;
   readonly notes: readonly string[];
   readonly provenance: readonly Provenance[];
+  readonly materials: readonly MaterialModel[];
   readonly laminates: readonly LaminateModel[];
   readonly stitching: readonly StitchingModel[];
   readonly loads: readonly LoadModel[];

@@ -2,7 +2,7 @@ import { fail, nearestHint } from '../problem/index.js';
 import { toSI } from '../quantity/index.js';
 import { workedExamples } from './data.js';
 import { compute } from './kinds.js';
-import type { ComputedValues, WorkedExample } from './types.js';
+import type { ComputedValues, PrintedValue, WorkedExample } from './types.js';
 
 /** A printed value beside the library's; numbers in `unit`. */
 export interface CheckedValue {
@@ -13,10 +13,12 @@ export interface CheckedValue {
   readonly computed: number;
   /** (computed - published) / |published|. */
   readonly deviation: number;
-  /** Absolute, in `unit`. */
+  /** Absolute, in `unit`: what the printed digits justify. */
   readonly tolerance: number;
+  /** Relative, where the library's theory is simpler than the source's; then it decides, not the tolerance. */
+  readonly band?: number;
   readonly within: boolean;
-  /** Full-precision number of an independent script. */
+  /** Number of an independent script; with a band by the source's theory. */
   readonly oracle: number;
   /** (computed - oracle) / |oracle|. */
   readonly oracleDeviation: number;
@@ -38,6 +40,8 @@ export interface CheckedExample
     WorkedExample,
     'id' | 'title' | 'kind' | 'source' | 'where' | 'access' | 'confidence' | 'inputs' | 'note'
   > {
+  /** Relative: how closely the independent script's digits allow it to be met. */
+  readonly oracleTolerance: number;
   readonly rows: readonly CheckedValue[];
   /** Not counted: recalled numbers that do not follow from the inputs. */
   readonly dropped: readonly DroppedValue[];
@@ -46,7 +50,29 @@ export interface CheckedExample
 /** A computed value on the edge of the tolerance (an exact tie, printed rounded up) is within it. */
 const edge = 1 + 1e-9;
 
+/** Of numbers with twelve digits. */
+const fullPrecision = 1e-9;
+
 const relative = (value: number, reference: number): number => (value - reference) / Math.abs(reference);
+
+/** One value beside the library's, in the unit of the print. */
+function checkedValue(key: string, value: PrintedValue, computed: number): CheckedValue {
+  const { printed, unit, tolerance, band, oracle, value: published } = value;
+  const allowed = band === undefined ? tolerance : band * Math.abs(published);
+  return {
+    key,
+    printed,
+    unit,
+    published,
+    computed,
+    deviation: relative(computed, published),
+    tolerance,
+    ...(band === undefined ? {} : { band }),
+    within: Math.abs(computed - published) <= allowed * edge,
+    oracle,
+    oracleDeviation: relative(computed, oracle),
+  };
+}
 
 function computedIn(unit: string, key: string, computed: ComputedValues, id: string): number {
   const value = Object.hasOwn(computed, key) ? computed[key] : undefined;
@@ -67,22 +93,8 @@ function computedIn(unit: string, key: string, computed: ComputedValues, id: str
 export function checkExample(example: WorkedExample): CheckedExample {
   const { id, title, kind, source, where, access, confidence, inputs, note } = example;
   const all = compute(example);
-  const rows = Object.entries(example.values).map(
-    ([key, { printed, value, unit, tolerance, oracle }]): CheckedValue => {
-      const computed = computedIn(unit, key, all, id);
-      return {
-        key,
-        printed,
-        unit,
-        published: value,
-        computed,
-        deviation: relative(computed, value),
-        tolerance,
-        within: Math.abs(computed - value) <= tolerance * edge,
-        oracle,
-        oracleDeviation: relative(computed, oracle),
-      };
-    },
+  const rows = Object.entries(example.values).map(([key, value]) =>
+    checkedValue(key, value, computedIn(value.unit, key, all, id)),
   );
   const dropped = (example.notReproduced ?? []).map(({ key, printed, unit, oracle }): DroppedValue => {
     const computed = computedIn(unit, key, all, id);
@@ -98,6 +110,7 @@ export function checkExample(example: WorkedExample): CheckedExample {
     confidence,
     inputs,
     ...(note === undefined ? {} : { note }),
+    oracleTolerance: example.oracleTolerance ?? fullPrecision,
     rows,
     dropped,
   };

@@ -1,5 +1,8 @@
 import { fail, nearestHint } from '../problem/index.js';
+import { clampedCircle, stripBlisterConstants } from './blister-kinds.js';
 import { expansionMicromechanics, hybridMicromechanics, micromechanics } from './constituent-kinds.js';
+import { crossPlyPlateDeflection, orthotropicPlateDeflection } from './deflection-kinds.js';
+import { edgeDelaminationOnset } from './edge-kinds.js';
 import {
   bimetalCurvature,
   laminateExpansion,
@@ -9,6 +12,7 @@ import {
   prescribedStrain,
   thermalResponse,
 } from './laminate-kinds.js';
+import { crossPlyPlate, plateBucklingByAspect, plateFrequencies } from './plate-kinds.js';
 import {
   offAxisCompliance,
   offAxisExpansion,
@@ -17,6 +21,9 @@ import {
   plyStiffness,
   quasiIsotropic,
 } from './ply-kinds.js';
+import { wrinklingCoefficient, wrinklingDeepCore } from './sandwich-kinds.js';
+import { stripDeflection, threePointBending } from './shear-kinds.js';
+import { maxStressCheck, offAxisStrength, plyDiscount, tsaiWuOfStrengths } from './strength-kinds.js';
 import { curedPly, glassThicknessFormula, massFractionFromDensity, plyThickness } from './thickness-kinds.js';
 import type { ComputedValues, WorkedExample } from './types.js';
 
@@ -42,6 +49,22 @@ const kinds = {
   'glass-thickness-formula': glassThicknessFormula,
   'bimetal-curvature': bimetalCurvature,
   'cured-ply': curedPly,
+  'off-axis-strength': offAxisStrength,
+  'tsai-wu-coefficients': tsaiWuOfStrengths,
+  'max-stress-check': maxStressCheck,
+  'ply-discount': plyDiscount,
+  'three-point-bending': threePointBending,
+  'strip-deflection': stripDeflection,
+  'plate-deflection': crossPlyPlateDeflection,
+  'orthotropic-plate-deflection': orthotropicPlateDeflection,
+  'wrinkling-coefficient': wrinklingCoefficient,
+  'wrinkling-deep-core': wrinklingDeepCore,
+  'edge-delamination-onset': edgeDelaminationOnset,
+  'plate-frequencies': plateFrequencies,
+  'plate-buckling-aspect': plateBucklingByAspect,
+  'cross-ply-plate': crossPlyPlate,
+  'clamped-circle': clampedCircle,
+  'strip-blister': stripBlisterConstants,
 } as const;
 
 /**

@@ -10,6 +10,11 @@ export interface PrintedValue {
   readonly tolerance: number;
   readonly match: 'strict' | 'loose';
   readonly oracle: number;
+  /**
+   * Relative: how far the library may lie off, since its theory is simpler than the source's. Printed and oracle are then
+   * both of the source's theory; without a band the printed digits decide.
+   */
+  readonly band?: number;
 }
 
 /** A number that was recalled but does not follow from the inputs, so it does not count as published. */
@@ -33,6 +38,8 @@ export interface WorkedExample {
   readonly inputs: Readonly<Record<string, unknown>>;
   readonly values: Readonly<Record<string, PrintedValue>>;
   readonly notReproduced?: readonly NotReproduced[];
+  /** Relative, how closely the oracle's digits allow it to be met: 1e-9 when not given. */
+  readonly oracleTolerance?: number;
   readonly note?: string;
 }
 

@@ -13,6 +13,9 @@ export interface CoreProperties {
   readonly E: number;
   /** Shear through the thickness, Pa. */
   readonly G: number;
+  /** Modulus and shear strength through the thickness, Pa; face wrinkling takes E for a modulus that is not given. */
+  readonly E3?: number;
+  readonly shearStrength?: number;
   /** In the plane; E/(2G) - 1 when not given. */
   readonly nu?: number;
   /** kg/m^3 */
@@ -53,7 +56,7 @@ export function corePly({ E, G, nu, notes = [], name = 'core', ...rest }: CorePr
   } else if (Math.abs(inPlane / G - 1) > anisotropic) {
     assumed.push({
       level: 'assumption',
-      text: `${name}: shear in the plane is E/(2 (1 + nu)) = ${shown(inPlane / 1e6)} MPa; the G given, ${shown(G / 1e6)} MPa, counts through the thickness alone`,
+      text: `${name}: shear in the plane is E/(2 (1 + nu)) = ${shown(Number((inPlane / 1e6).toPrecision(4)))} MPa; the G given, ${shown(G / 1e6)} MPa, counts through the thickness alone`,
     });
   }
   return ply({

@@ -1,6 +1,6 @@
 import type { Note, SourceKey } from '../provenance/index.js';
 import { shown } from './check.js';
-import { crimpFactorFromGeometry } from './crimp-factor.js';
+import { type CrimpFactors, crimpFactorFromGeometry } from './crimp-factor.js';
 import { yarnsPerRepeat } from './crimp-geometry.js';
 import type { Weave } from './types.js';
 import type { YarnConstants } from './undulated-yarn.js';
@@ -36,6 +36,10 @@ interface CrimpedCloth {
 export interface CrimpChoice {
   readonly k1: number;
   readonly k2: number;
+  /** The factor given, that of the weave's geometry, or the usual one of its weave. */
+  readonly basis: 'given' | 'geometry' | 'usual';
+  /** Where the geometry decides: the ways of the yarns, and the other limit of the factors. */
+  readonly geometry?: CrimpFactors;
   readonly notes: readonly Note[];
   readonly sources: readonly SourceKey[];
 }
@@ -51,17 +55,25 @@ export function chooseCrimp({ name, thickness, warp, weft, share }: CrimpedCloth
   const assumed = (text: string): Note[] => [{ level: 'assumption', text: `${name}: ${text}` }];
   if (crimpFactor !== undefined) {
     const unused = `crimp factor ${shown(crimpFactor)} as given; the yarn count is not used`;
-    return { k1: crimpFactor, k2: crimpFactor, notes: yarnCount === undefined ? [] : assumed(unused), sources: [] };
+    const notes = yarnCount === undefined ? [] : assumed(unused);
+    return { k1: crimpFactor, k2: crimpFactor, basis: 'given', notes, sources: [] };
   }
   if (yarnCount === undefined) {
     const k = usualCrimpFactors[weave ?? 'plain'];
     const text = `crimp factor ${shown(k)} taken for a ${weave ?? 'plain'} weave (common practice, no source)`;
-    return { k1: k, k2: k, notes: assumed(text), sources: [] };
+    return { k1: k, k2: k, basis: 'usual', notes: assumed(text), sources: [] };
   }
   const geometry = { ...options, yarnCount, clothThickness: thickness, warpShare: share };
   const found = crimpFactorFromGeometry({ ...geometry, name, ud: warp, weftUd: weft });
   const angles = [found.warp.angle, found.weft.angle].map((angle) => shown(Number(angle.toPrecision(3)))).join(' and ');
   const factors = [found.E1, found.E2].map((factor) => factor.toFixed(3)).join(' and ');
   const text = `crimp factors ${factors} along warp and weft, from yarns tilted by up to ${angles} degrees`;
-  return { k1: found.E1, k2: found.E2, notes: [...assumed(text), ...found.notes], sources: found.sources };
+  return {
+    k1: found.E1,
+    k2: found.E2,
+    basis: 'geometry',
+    geometry: found,
+    notes: [...assumed(text), ...found.notes],
+    sources: found.sources,
+  };
 }

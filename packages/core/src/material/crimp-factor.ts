@@ -46,7 +46,7 @@ const straight = tiltMeans(0);
  * not resolved. It covers no change of G12 and no strength.
  * @param input Geometry in m and 1/m, constants in Pa; G13 = G12 and nu23 = 0.4 where they are not given.
  * @returns Factors (1 without crimp), ways of the yarns, notes: what was assumed, and a warning above 15 degrees.
- * @throws missing-key, contradiction, out-of-range as `weavePaths`.
+ * @throws missing-key, contradiction, out-of-range as `weavePaths`; not-admissible for a nu23 of -1 or less.
  * @source Ishikawa & Chou 1982, crimp model for plain weave; twill and satin by their undulated share (recalled, not re-read).
  */
 export function crimpFactorFromGeometry(input: CrimpInput): CrimpFactors {

@@ -3,7 +3,7 @@ import { between, demand, finite, positive, shown } from './check.js';
 import { matPly } from './mat.js';
 import { ply } from './ply.js';
 import { plyFromConstituents, unidirectionalPly } from './ply-from-constituents.js';
-import type { Architecture, Fabric, FabricLayer, Fibre, Ply } from './types.js';
+import type { Architecture, Fabric, FabricLayer, Fibre, Ply, Strengths } from './types.js';
 import { hybridWovenPly, wovenPly } from './woven.js';
 
 /** How a fabric lies in a stack. */
@@ -91,25 +91,24 @@ const foldedAngle = (angle: number): number => (Math.abs(angle) <= 90 ? angle : 
  */
 export function fabricPlies(fabric: Fabric, { angle = 0, mirrored = false }: FabricPlacement = {}): Ply[] {
   demand(finite('angle', angle), ...misplaced(fabric));
-  const finished = (plies: readonly Ply[]): Ply[] =>
-    fabric.strengths === undefined
-      ? [...plies]
-      : plies.map((bare) => ply({ ...bare, ...(fabric.strengths && { strengths: fabric.strengths }) }));
+  const strong = (bare: Ply, strengths: Strengths | undefined = fabric.strengths): Ply =>
+    strengths === undefined ? bare : ply({ ...bare, strengths });
   if (fabric.architecture === 'multiaxial') {
-    const plies = checkedLayers(fabric).map((layer) =>
-      plyFromConstituents({
+    const plies = checkedLayers(fabric).map((layer) => {
+      const bare = plyFromConstituents({
         ...fabric,
         fibre: layer.fibre ?? fabric.fibre,
         arealMass: fabric.arealMass * layer.share,
         angle: foldedAngle(angle + layer.angle),
-      }),
-    );
-    return finished(mirrored ? plies.reverse() : plies);
+      });
+      return strong(bare, layer.strengths);
+    });
+    return mirrored ? plies.reverse() : plies;
   }
   if (fabric.architecture === 'mat') {
-    return finished([matPly(unidirectionalPly({ ...fabric, angle }), fabric.matModel)]);
+    return [strong(matPly(unidirectionalPly({ ...fabric, angle }), fabric.matModel))];
   }
-  if (fabric.weftFibre !== undefined) return finished([hybridCloth(fabric, fabric.weftFibre, angle)]);
+  if (fabric.weftFibre !== undefined) return [strong(hybridCloth(fabric, fabric.weftFibre, angle))];
   const ud = plyFromConstituents({ ...fabric, angle });
-  return finished([fabric.architecture === 'woven' ? wovenPly(ud, fabric) : ud]);
+  return [strong(fabric.architecture === 'woven' ? wovenPly(ud, fabric) : ud)];
 }

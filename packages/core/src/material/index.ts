@@ -1,5 +1,6 @@
 export { admissibility, type ElasticConstants } from './admissibility.js';
 export { fibreVolumeFractionInGap, type GapFilling } from './closed-tool.js';
+export { type ClothYarns, clothOfYarns } from './cloth-yarns.js';
 export {
   compareMicromechanics,
   type MicromechanicsComparison,
@@ -7,9 +8,9 @@ export {
   type PropertyComparison,
 } from './compare-micromechanics.js';
 export { type CoreProperties, corePly } from './core-ply.js';
-export type { WovenOptions } from './crimp-choice.js';
+export type { CrimpChoice, WovenOptions } from './crimp-choice.js';
 export { type CrimpFactors, type CrimpInput, crimpFactorFromGeometry } from './crimp-factor.js';
-export { surplusLength, type WeaveGeometry, weavePaths, type YarnPath } from './crimp-geometry.js';
+export { surplusLength, type WeaveGeometry, weavePaths, type YarnPath, yarnsPerRepeat } from './crimp-geometry.js';
 export {
   type ExpandingFibre,
   type ExpandingResin,
@@ -18,6 +19,7 @@ export {
   schapery,
   thermalExpansion,
 } from './expansion.js';
+export { fabricCrimp } from './fabric-crimp.js';
 export { type FabricFibre, fabricFibres, fabricFibreThickness } from './fabric-fibres.js';
 export { type FabricPlacement, fabricPlies } from './fabric-plies.js';
 export {
@@ -33,8 +35,16 @@ export {
 } from './fibre-content.js';
 export { bibliography, citation, entryOf, library } from './library.js';
 export { entryNotes, entrySources, entryValues, libraryFibre, libraryResin } from './library-models.js';
-export type { BibliographyEntry, LibraryEntry, LibraryFabric, LibraryThread, LibraryValue } from './library-types.js';
+export type {
+  BibliographyEntry,
+  LibraryEntry,
+  LibraryFabric,
+  LibraryPly,
+  LibraryThread,
+  LibraryValue,
+} from './library-types.js';
 export { matPly } from './mat.js';
+export type { ComparedProperty, ComparedRule } from './micromechanics-models.js';
 export { chamis, halpinTsai, halpinTsaiEta, inverseRule, ruleOfMixtures } from './mixing-rules.js';
 export { arealMass, type PlyProperties, ply } from './ply.js';
 export { type PlyConsistency, plyConsistency } from './ply-consistency.js';

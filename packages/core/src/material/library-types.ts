@@ -36,6 +36,14 @@ export interface LibraryFabric extends LibraryEntry {
   readonly layers?: readonly { readonly angle: number; readonly share: number }[];
 }
 
+/** A ready-made ply; the entries of the library nearest to what it is made of, with which its modulus is compared. */
+export interface LibraryPly extends LibraryEntry {
+  readonly fibre?: string;
+  readonly resin?: string;
+  /** `ud` when not given. */
+  readonly architecture?: 'ud' | 'woven';
+}
+
 /** A yarn (the fibre as spun, without a size) or a sewing thread. */
 export interface LibraryThread extends LibraryEntry {
   readonly form: 'yarn' | 'thread';

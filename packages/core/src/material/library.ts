@@ -7,7 +7,7 @@ import resinData from '@selvage/reference-data/resins.json' with { type: 'json' 
 import threadData from '@selvage/reference-data/threads.json' with { type: 'json' };
 import { fail, nearestHint } from '../problem/index.js';
 import type { SourceKey } from '../provenance/index.js';
-import type { BibliographyEntry, LibraryEntry, LibraryFabric, LibraryThread } from './library-types.js';
+import type { BibliographyEntry, LibraryEntry, LibraryFabric, LibraryPly, LibraryThread } from './library-types.js';
 
 type Shelf<Entry> = Readonly<Record<string, Entry>>;
 
@@ -30,7 +30,7 @@ function completedThreads(threads: Shelf<LibraryThread>): Shelf<LibraryThread> {
 export const library = {
   fibres: fibreData as Shelf<LibraryEntry>,
   resins: resinData as Shelf<LibraryEntry>,
-  plies: plyData as Shelf<LibraryEntry>,
+  plies: plyData as Shelf<LibraryPly>,
   fabrics: fabricData as Shelf<LibraryFabric>,
   cores: coreData as Shelf<LibraryEntry>,
   threads: completedThreads(threadData as Shelf<LibraryThread>),

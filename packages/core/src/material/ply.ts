@@ -18,6 +18,8 @@ function* faults(given: PlyProperties): Generator<Problem | undefined> {
   yield positive('thickness', given.thickness, 'm');
   yield finite('angle', given.angle ?? 0);
   yield* admissibility(given);
+  if (given.E3 !== undefined) yield positive('E3', given.E3, 'Pa', 'not-admissible');
+  if (given.shearStrength !== undefined) yield positive('shearStrength', given.shearStrength, 'Pa');
   if (given.density !== undefined) yield positive('density', given.density, 'kg/m^3');
   if (given.fibreVolumeFraction !== undefined) yield within('fibreVolumeFraction', given.fibreVolumeFraction, 0, 1);
   if (given.voidFraction !== undefined) yield within('voidFraction', given.voidFraction, 0, 1);

@@ -60,6 +60,9 @@ export interface Ply {
   readonly G13?: number;
   readonly G23?: number;
   readonly nu23?: number;
+  /** Of a core: modulus and shear strength through the thickness, Pa, where known. */
+  readonly E3?: number;
+  readonly shearStrength?: number;
   /** kg/m^3; absent when a ply was given without it, then no mass is reported. */
   readonly density?: number;
   /** Dry reinforcement, kg/m^2, and resin, kg/m^2, where the constituents are known. */
@@ -99,6 +102,8 @@ export interface FabricLayer {
   readonly share: number;
   /** That of the fabric when not given. */
   readonly fibre?: Fibre;
+  /** Of this layer; those of the fabric when not given. */
+  readonly strengths?: Strengths;
 }
 
 export type Architecture = 'ud' | 'woven' | 'multiaxial' | 'mat';

@@ -1,3 +1,5 @@
+import { fail } from '../problem/index.js';
+import { shown } from './check.js';
 import { planeStrainBulkModulus } from './transverse-isotropy.js';
 import type { Ply } from './types.js';
 
@@ -56,12 +58,20 @@ export function equalStressLayer(yarn: YarnConstants, { c4, c2s2, s4, c2, s2 }: 
  * stiffness averaged along the cloth, then freed of stress through the thickness. The high estimate. With K the plane-strain
  * bulk modulus: C11 = E1 + 4 K nu12^2, C12 = C13 = 2 K nu12, C22 = C33 = K + G23, C23 = K - G23, C55 = G13.
  * @param yarn Pa, as in {@link equalStressLayer}. @param means Of the yarn's tilt.
- * @returns Pa; undefined when nu23 does not go with the other constants.
+ * @returns Pa; undefined when nu23 is above what goes with the other constants.
+ * @throws not-admissible when nu23 is -1 or less, for which there is no G23.
  * @source Mean stiffness (Voigt); derived for this library, docs/theory/woven-crimp.md.
  */
 export function equalStrainLayer(yarn: YarnConstants, means: TiltMeans): LayerStiffness | undefined {
   const { E1, E2, G12, nu12, G13 = G12, nu23 = assumedPlyNu23 } = yarn;
   const { c4, c2s2, s4, c2, s2 } = means;
+  if (!(nu23 > -1)) {
+    fail({
+      code: 'not-admissible',
+      message: `nu23 = ${shown(nu23)} leaves no shear modulus G23 = E2 / (2 (1 + nu23))`,
+      allowed: 'more than -1',
+    });
+  }
   const K = planeStrainBulkModulus({ E1, E2, nu12, nu23 });
   if (!(K > 0 && Number.isFinite(K))) return undefined;
   const G23 = E2 / (2 * (1 + nu23));

@@ -4,11 +4,12 @@ export type SourceKey = string;
 /** How a value came to be known. */
 export type Basis = 'published' | 'measured' | 'derived' | 'assumed';
 
-/** How the source of a value was reached: read in the publication itself, recalled without re-reading, or computed. */
-export type Access = 'read' | 'recalled' | 'computed' | 'invented';
+/** How the source of a value was reached: read in the publication itself or where another quotes it, recalled without re-reading, or computed. */
+export type Access = 'read' | 'quoted' | 'recalled' | 'computed' | 'invented';
 
 const accesses: Readonly<Record<Access, string>> = {
   read: 'read in the source',
+  quoted: 'read where it is quoted',
   recalled: 'recalled, not re-read',
   computed: 'computed by an independent script',
   invented: 'invented',

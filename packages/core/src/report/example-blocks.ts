@@ -24,14 +24,23 @@ const droppedColumns: readonly Column[] = [
 /** "0.00050" as "0.0005", "50.0e6" as "50e6". */
 const shortened = (number: string): string => number.replace(/(\.\d*?)0+(?=e|$)/, '$1').replace(/\.(?=e|$)/, '');
 
-const valueCells = ({ key, unit, printed, computed, deviation, tolerance, within }: CheckedValue): Cell[] => [
-  key,
-  unit,
-  printed,
-  likePrinted(computed, printed),
-  amount(withoutNoise(deviation, 1), 'fraction', 2),
-  shortened(likePrinted(tolerance, printed)),
-  within ? 'yes' : 'NO',
+/** What the deviation may be: the rounding of the print, or a band of the theory. */
+const allowance = ({ tolerance, band, printed }: CheckedValue): string =>
+  band === undefined ? shortened(likePrinted(tolerance, printed)) : `band ${Number((100 * band).toPrecision(3))} %`;
+
+const verdict = ({ within, band }: CheckedValue): string => {
+  if (!within) return 'NO';
+  return band === undefined ? 'yes' : 'in the band';
+};
+
+const valueCells = (row: CheckedValue): Cell[] => [
+  row.key,
+  row.unit,
+  row.printed,
+  likePrinted(row.computed, row.printed),
+  amount(withoutNoise(row.deviation, 1), 'fraction', 2),
+  allowance(row),
+  verdict(row),
 ];
 
 const withinOf = ({ rows }: CheckedExample): number => rows.filter(({ within }) => within).length;
@@ -58,6 +67,7 @@ export function overviewTable(examples: readonly CheckedExample[]): Block {
 /** One example: where it stands, its inputs, and every value printed and computed. */
 export function exampleBlocks(one: CheckedExample): Block[] {
   const { id, title, source, where, access, confidence, inputs, note, rows, dropped } = one;
+  const banded = rows.some(({ band }) => band !== undefined);
   const facts = [
     { label: 'Example', value: id },
     { label: 'Source', value: citation(source) },
@@ -65,7 +75,7 @@ export function exampleBlocks(one: CheckedExample): Block[] {
     { label: 'How obtained', value: `${accessInWords(access)}; confidence ${confidence}` },
     { label: 'Inputs', value: inputsInWords(inputs) },
     ...(note === undefined ? [] : [{ label: 'Remark', value: note }]),
-    { label: 'Agreement', value: `${withinOf(one)} of ${rows.length} within the tolerance` },
+    { label: 'Agreement', value: `${withinOf(one)} of ${rows.length} within the ${banded ? 'band' : 'tolerance'}` },
   ];
   const droppedRows = dropped.map((row): Cell[] => [
     row.key,

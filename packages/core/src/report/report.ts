@@ -2,6 +2,7 @@ import { compute, type Model, type Results } from '../design/index.js';
 import type { UnitSystem } from '../quantity/index.js';
 import type { Block, Report } from './blocks.js';
 import { cautionSection, materialsSection } from './sections/closing.js';
+import { constituentsSection } from './sections/constituents.js';
 import { laminateSection } from './sections/laminate.js';
 import { loadSection } from './sections/loads.js';
 import { overviewSection } from './sections/overview.js';
@@ -32,6 +33,7 @@ export function report(model: Model | Results, options: ReportOptions = {}): Rep
           ...results.laminates.flatMap((one) => laminateSection(one, units)),
           ...results.model.stitching.flatMap((one) => stitchingSection(one, units)),
           ...results.loads.flatMap((one) => loadSection(one, units)),
+          ...constituentsSection(results, units),
           ...materialsSection(results),
           cautionSection(results),
           ...sourcesSection(results.sources),

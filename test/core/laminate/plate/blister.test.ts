@@ -152,20 +152,20 @@ describe('an elliptic blister', () => {
 
   it('says what it supposes, and warns of a slender one', () => {
     const round = ellipseBlister(film, { a: 0.02, b: 0.02, strain });
-    expect(round.notes.map(({ level }) => level)).toEqual(['assumption']);
+    expect(round.notes.map(({ level }) => level)).toEqual(['assumption', 'assumption']);
     expectNear(
       round.strain,
       strain.map((value) => value * round.multiplier),
       1e-12,
     );
-    expect(ellipseBlister(film, { a: 0.05, b: 0.01, strain }).notes.at(-1)?.text).toContain('5.0 to 1; beyond 3');
-    for (const [a, b] of [
-      [0.0302, 0.01],
-      [0.01, 0.0302],
-    ] as const) {
-      expect(ellipseBlister(film, { a, b, strain }).notes.length).toBe(2);
-    }
-    expect(ellipseBlister(film, { a: 0.0298, b: 0.01, strain }).notes.length).toBe(1);
+    const texts = (a: number, b: number) =>
+      ellipseBlister(film, { a, b, strain })
+        .notes.map(({ text }) => text)
+        .join();
+    expect(texts(0.05, 0.01)).toContain('5.0 to 1; beyond 3');
+    expect(texts(0.0302, 0.01)).toContain('beyond 3');
+    expect(texts(0.01, 0.0302)).toContain('beyond 3');
+    expect(texts(0.0298, 0.01)).not.toContain('beyond 3');
   });
 
   it('refuses tension, a strain that is no number and axes that cannot be', () => {

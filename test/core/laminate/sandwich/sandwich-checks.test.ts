@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { laminate, respond } from '../../../../packages/core/src/laminate/index.js';
 import {
   allenDeflection,
-  criterionLimit,
   deepCoreWrinklingStress,
   type Sandwich,
   type SandwichOptions,
   sandwichChecks,
+  thinFaceWeakCoreLimit,
   wrinklingDepth,
 } from '../../../../packages/core/src/laminate/sandwich/index.js';
 import { shearStressDistribution, transverseShear } from '../../../../packages/core/src/laminate/shear/index.js';
@@ -84,10 +84,23 @@ describe('hand-book sandwich theory beside the independent script and exact elas
   });
 });
 
+describe('a sandwich without stiffness', () => {
+  it('is refused rather than bent without limit', () => {
+    const { allen } = checked(plain).x;
+    const load = { span: 1, pressure: 1 };
+    const faults = [{ D: 0 }, { D: Number.NaN }, { S: 0 }, { S: -1 }, { S: Number.POSITIVE_INFINITY }];
+    for (const fault of [...faults, { local: -1 }, { local: 2 * allen.D }]) {
+      expect(problemCode(() => allenDeflection({ ...allen, ...fault }, load))).toBe('out-of-range');
+    }
+    expect(() => allenDeflection({ ...allen, S: 0 }, load)).toThrow('S = 0 N/m');
+    expect(() => allenDeflection({ ...allen, D: 0 }, load)).toThrow('D = 0 N m');
+  });
+});
+
 describe('the assumptions of hand-book theory', () => {
   it('are judged by 3 (d/t)² and 6 Ef t d²/(Ec c³), each against 100', () => {
     const { x, y } = checked(plain);
-    expect(criterionLimit).toBe(100);
+    expect(thinFaceWeakCoreLimit).toBe(100);
     expectNear([x.criteria.thinFaces], [3 * 21 ** 2], 1e-12);
     expectNear([x.criteria.weakCore], [(6 * 60e9 * 0.5e-3 * 10.5e-3 ** 2) / (85e6 * 1e-6)], 1e-12);
     expectNear([y.criteria.weakCore], [(6 * 58e9 * 0.5e-3 * 10.5e-3 ** 2) / (85e6 * 1e-6)], 1e-12);
@@ -95,7 +108,7 @@ describe('the assumptions of hand-book theory', () => {
 
   it('are, at their limit, an error of one per cent in the bending stiffness', () => {
     const t = 1e-3;
-    const d = t * Math.sqrt(criterionLimit / 3);
+    const d = t * Math.sqrt(thinFaceWeakCoreLimit / 3);
     const { x } = checked(laminate([cloth(t), foam(d - t), cloth(t)]));
     expectNear([x.criteria.thinFaces, x.allen.local / x.allen.apart], [100, 0.01], 1e-9);
   });
@@ -182,7 +195,9 @@ describe('wrinkling of the faces', () => {
   it('warns when the waves of both faces meet in a thin core', () => {
     const { notes, tool } = checked(laminate([cloth(0.5e-3), foam(4e-3), cloth(0.5e-3)]));
     expect(tool.x.depth).toBeGreaterThan(2e-3);
-    expect(notes.map(({ text }) => text).join()).toContain('more than half of its 4.00 mm');
+    expect(notes.map(({ text }) => text).join()).toContain(
+      `would reach ${((100 * tool.x.depth) / 4e-3).toPrecision(3)} % of the core's thickness into it, more than half`,
+    );
     const count = (c: number) => checked(laminate([cloth(0.5e-3), foam(c), cloth(0.5e-3)])).notes.length;
     // The core is thick enough when half of it is the depth; the softer direction y reaches a little less far.
     expect(count(2 * 0.998 * tool.y.depth) - count(2 * 1.002 * tool.x.depth)).toBe(2);
@@ -247,6 +262,30 @@ describe('what counts as a sandwich', () => {
     const grained = { ...foam(10e-3), G13: 40e6, G23: 20e6 };
     expectNear([checked(laminate([cloth(1e-3), grained, cloth(1e-3)])).core.Gx], [40e6], 1e-12);
     expectNear([checked(laminate([cloth(1e-3), grained, cloth(1e-3)])).core.Gy], [20e6], 1e-12);
+  });
+
+  it('takes the modulus and the shear strength through the thickness where its core gives them', () => {
+    const balsa = { E: 0.1e9, E3: 3e9, G: 130e6, nu: 0.3, shearStrength: 2e6, density: 150, thickness: 10e-3 };
+    const { core, tool, notes } = checked(laminate([cloth(1e-3), corePly(balsa), cloth(1e-3)]), { shear: { Vx: 1e3 } });
+    expectNear([core.E, core.shearStrength!], [3e9, 2e6], 1e-12);
+    expectNear([tool.x.stress], [0.5 * Math.cbrt(60e9 * 3e9 * 130e6)], 1e-12);
+    expect(core.modulusAssumed).toBe(false);
+    expect(notes.map(({ text }) => text).join()).not.toContain('E3');
+    expect(checked(plain).core.modulusAssumed).toBe(true);
+    expect(
+      checked(plain)
+        .notes.map(({ text }) => text)
+        .join(),
+    ).toContain('needs its own, E3');
+  });
+
+  it('says that each direction is judged alone as soon as a face is compressed', () => {
+    const said = (N: readonly [number, number, number]) =>
+      checked(plain, { load: { N } }).notes.some(({ text }) =>
+        text.startsWith('Wrinkling is judged along x and along y'),
+      );
+    expect(said([-1e4, 0, 0])).toBe(true);
+    expect(said([1e4, 1e4, 0])).toBe(false);
   });
 
   it('exchanges its directions when it is turned, and its faces when it is reversed', () => {

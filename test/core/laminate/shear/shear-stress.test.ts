@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { laminate, respond } from '../../../../packages/core/src/laminate/index.js';
 import { type ShearStressPoint, shearStressDistribution } from '../../../../packages/core/src/laminate/shear/index.js';
-import { anyLaminate, expectNear, graphite, plyOf, problemCode, stackOf } from '../plies.js';
+import { anyLaminate, evenly, expectNear, graphite, plyOf, problemCode, stackOf } from '../plies.js';
 
 const unitStack = (code: string) => {
   const { plies } = stackOf(table.ply, code, 1);
@@ -21,7 +21,7 @@ function integral(points: readonly ShearStressPoint[], of: (point: ShearStressPo
 }
 
 const anyForces = fc.record({
-  Vx: fc.double({ min: -1e4, max: 1e4, noNaN: true }),
+  Vx: evenly(-1e4, 1e4),
   Vy: fc.double({ min: 1e3, max: 1e4, noNaN: true }),
 });
 
@@ -105,6 +105,19 @@ describe('shear stress by equilibrium', () => {
     }
     const bad = laminate([plyOf({ ...graphite, G12: -1e9 }, 0, 1e-3)]);
     expect(problemCode(() => shearStressDistribution(bad, { Vx: 1 }))).toBe('not-admissible');
+    expect(problemCode(() => shearStressDistribution(stack, { Vx: 1.5e308 }))).toBe('not-computable');
+    expect(shearStressDistribution(stack, { Vx: 1e308 }).peakXz.stress / 1.5e308).toBeCloseTo(1, 12);
+  });
+
+  it('says what it supposes of the twisting moment, where that matters and is not given', () => {
+    const said = (code: string, load: Parameters<typeof shearStressDistribution>[1]) =>
+      shearStressDistribution(unitStack(code), load)
+        .notes.map(({ text }) => text)
+        .join();
+    expect(said('[30/-30]s', { Vx: 1 })).toContain('how the twisting moment changes');
+    expect(said('[60/-60]s', { Vy: 1 })).toContain('how the twisting moment changes');
+    expect(said('[30/-30]s', { alongX: [1, 0, 0], alongY: [0, 0, 0] })).toBe('');
+    for (const code of ['[0/90]s', '[0/90]', '[45/-45]']) expect(said(code, { Vx: 1 })).toBe('');
   });
 });
 

@@ -127,6 +127,13 @@ describe('shear stiffness of any stack', () => {
   });
 });
 
+describe('shear stiffness beyond the range of numbers', () => {
+  it('is refused', () => {
+    const limp = laminate([plyOf({ ...graphite, G13: 1e-310, G23: 1e-310 }, 0, 1e-3)]);
+    expect(problemCode(() => transverseShear(limp))).toBe('not-computable');
+  });
+});
+
 describe('shear moduli through the thickness', () => {
   it('are those of the ply where it gives them, without a note', () => {
     const ply = plyOf({ ...graphite, G13: 5e9, G23: 3e9 }, 0, 1e-3);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { rotateStress } from '../../../../packages/core/src/laminate/axes.js';
 import {
   type Criterion,
   criterionSources,
@@ -113,11 +114,24 @@ describe('every criterion', () => {
     expect(note.text).toContain('variant `tensile`');
   });
 
+  it('says which values it took, those that it was given and those it has of its own', () => {
+    const text = (criterion: Criterion, options = {}) =>
+      strengthRatio(carbon, [1, 0, 0], criterion, options).notes[0]?.text;
+    expect(text('tsaiWu')).toContain('F12* = -0.5.');
+    expect(text('tsaiWu', { F12star: -0.2 })).toContain('F12* = -0.2.');
+    expect(text('hashin')).toContain('Yc/2 and alpha = 1.');
+    expect(text('hashin', { transverseShearStrength: 87e6, alpha: 0 })).toContain('87 MPa and alpha = 0.');
+    expect(text('puck')).toContain('0.35 (tension) and 0.3 (compression)');
+    expect(text('puck', { puck: 'glass' })).toContain('0.3 (tension) and 0.25 (compression)');
+  });
+
   it('as a function of numbers alone gives the same', () => {
     const stress = [2e8, -3e7, 4e7] as const;
     each((criterion) => {
       const c = strengthConstants(carbon, criterion);
-      expect(ratioFunctions[criterion](...stress, 0, 0, 0, c)).toBe(strengthRatio(carbon, stress, criterion).ratio);
+      expect(ratioFunctions[criterion](...stress, 0, 0, 0, c, Number.POSITIVE_INFINITY)).toBe(
+        strengthRatio(carbon, stress, criterion).ratio,
+      );
     });
   });
 });
@@ -149,6 +163,16 @@ describe('Tsai-Wu', () => {
 });
 
 describe('Tsai-Hill', () => {
+  it('of a ply at 60 degrees is 10.94 with tensile strengths only, where the other variants are 16.06', () => {
+    // Independent calculation (computed): the trap in the printed variants, on the inputs of off-axis-strength-carbon-60.
+    const stress = rotateStress([2e6, -3e6, 4e6], 60);
+    const R = (variant: 'tensile' | 'crossTerm' | 'sign') =>
+      strengthRatio(carbon, stress, 'tsaiHill', { variant }).ratio;
+    expect(R('tensile')).toBeCloseTo(10.94, 2);
+    expect(R('crossTerm')).toBeCloseTo(16.06, 2);
+    expect(R('sign')).toBeCloseTo(16.06, 2);
+  });
+
   it('in its third variant differs from the first in the cross term, where the two stresses differ in sign', () => {
     const ply = { ...carbon, strengths: { ...carbon.strengths, Xc: 750e6 } };
     const R = (variant: 'sign' | 'crossTerm', s: [number, number, number]) =>
@@ -256,6 +280,8 @@ describe('what cannot be computed', () => {
     expect(code({ F12star: Number.NaN }, 'tsaiWu')).toBe('out-of-range');
     expect(code({ variant: 'other' }, 'tsaiHill')).toBe('not-a-choice');
     expect(code({ alpha: 1.1 }, 'hashin')).toBe('out-of-range');
+    expect(code({ alpha: 1.001 }, 'hashin')).toBe('out-of-range');
+    expect(code({ alpha: 1 }, 'hashin')).toBeUndefined();
     expect(code({ transverseShearStrength: 0 }, 'hashin')).toBe('out-of-range');
     expect(code({ puck: 'wood' }, 'puck')).toBe('not-a-choice');
     expect(code({ puck: { plus: 1.7, minus: 0.3 } }, 'puck')).toBe('out-of-range');

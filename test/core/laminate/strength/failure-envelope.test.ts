@@ -86,6 +86,7 @@ describe('the envelope of first-ply failure', () => {
     expect(code({ components: ['Nx', 'Nz'] })).toBe('not-a-choice');
     expect(code({ criterion: 'none' })).toBe('not-a-choice');
     expect(code({ count: 10 })).toBe('out-of-range');
+    expect(code({ count: 3604 })).toBe('out-of-range');
     expect(code({ count: Number.NaN })).toBe('out-of-range');
     const { strengths: _, ...bare } = carbon;
     const plain = stackOf(bare, '[0]', 1e-3);

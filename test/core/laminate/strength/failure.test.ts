@@ -9,10 +9,10 @@ import {
   type Vector3,
 } from '../../../../packages/core/src/laminate/index.js';
 import { type Criterion, failure, failureCriteria } from '../../../../packages/core/src/laminate/strength/index.js';
-import { anyAngle, plyOf, problemCode, stackOf, turned } from '../plies.js';
+import { anyAngle, evenly, plyOf, problemCode, stackOf, turned } from '../plies.js';
 import { carbon, exposure, glass, ratioByHalving } from './materials.js';
 
-const number = (size: number) => fc.double({ min: -size, max: size, noNaN: true });
+const number = (size: number) => evenly(-size, size);
 const anyStack = fc
   .array(fc.tuple(fc.constantFrom(carbon, glass), anyAngle), { minLength: 1, maxLength: 6 })
   .map((plies) => laminate(plies.map(([material, angle]) => plyOf(material, angle, 0.25e-3))));

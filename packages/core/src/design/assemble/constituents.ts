@@ -20,9 +20,26 @@ type Kind = Provenance['kind'];
 const taken: Readonly<Record<Kind, readonly string[]>> = {
   fibre: ['E1', 'E2', 'G12', 'nu12', 'nu23', 'density', 'alpha1', 'alpha2'],
   resin: ['E', 'nu', 'density', 'alpha', 'beta'],
-  ply: ['E1', 'E2', 'G12', 'nu12', 'density', 'Vf', 'Xt', 'Xc', 'Yt', 'Yc', 'S', 'alpha1', 'alpha2', 'beta1', 'beta2'],
+  ply: [
+    'E1',
+    'E2',
+    'G12',
+    'nu12',
+    'nu23',
+    'density',
+    'Vf',
+    'Xt',
+    'Xc',
+    'Yt',
+    'Yc',
+    'S',
+    'alpha1',
+    'alpha2',
+    'beta1',
+    'beta2',
+  ],
   fabric: ['arealMass'],
-  core: ['E', 'G', 'nu', 'density'],
+  core: ['E', 'G', 'nu', 'S', 'density'],
   thread: ['linearDensity', 'density', 'tenacity', 'modulus'],
 };
 

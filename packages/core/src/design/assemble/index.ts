@@ -1,21 +1,12 @@
 import { SelvageError } from '../../problem/index.js';
-import type { LaminateModel, LoadModel, Model } from '../model.js';
+import type { LaminateModel, Model } from '../model.js';
 import type { Design } from '../read.js';
 import { locate, parseSource } from '../source.js';
-import { type Context, newContext, unknownName } from './context.js';
+import { newContext } from './context.js';
 import { assembleLaminate, type Layers } from './laminates.js';
+import { assembleLoads } from './loads.js';
+import { materialModels } from './materials.js';
 import { assembleStitching } from './stitching.js';
-
-function loads(context: Context, laminates: ReadonlyMap<string, unknown>): LoadModel[] {
-  return Object.entries(context.design.loads ?? {}).map(([name, entry]) => {
-    if (!laminates.has(entry.laminate)) {
-      context.problems.push(
-        unknownName('laminate', entry.laminate, [...laminates.keys()], ['loads', name, 'laminate']),
-      );
-    }
-    return { name, ...entry };
-  });
-}
 
 /**
  * Resolves every name of a design and computes its derived parts: plies from constituents, fibre fractions of closed tools, stitch plans.
@@ -32,17 +23,19 @@ export function assemble(design: Design): Model {
   const stitching = Object.entries(design.stitching ?? {}).map(([name, entry]) =>
     assembleStitching(context, laminates, name, entry),
   );
-  const assembledLoads = loads(context, laminates);
+  const loads = assembleLoads(context, laminates);
   if (context.problems.length > 0) throw new SelvageError(locate(context.problems, parseSource(design.source.text)));
   const { title, units = 'metric', notes = [], targets = [] } = design;
+  const assembled = [...laminates.values()].filter((one) => one !== undefined);
   return {
     title,
     units,
     notes: typeof notes === 'string' ? [notes] : notes,
     provenance: [...context.used.values()],
-    laminates: [...laminates.values()].filter((one) => one !== undefined),
+    materials: materialModels(layers, assembled),
+    laminates: assembled,
     stitching: stitching.filter((one) => one !== undefined),
-    loads: assembledLoads,
+    loads,
     targets,
     source: design.source,
   };

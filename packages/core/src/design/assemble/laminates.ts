@@ -10,15 +10,18 @@ import {
 } from '../../material/index.js';
 import { fail, type Path } from '../../problem/index.js';
 import { type Note, uniqueNotes } from '../../provenance/index.js';
-import type { LaminateModel, Process } from '../model.js';
+import type { LaminateModel, ListedPlyModel, Process } from '../model.js';
 import type { LaminateEntry, MaterialEntry } from '../schema/design.js';
-import { ownNames } from './constituents.js';
+import { claimOf } from './claims.js';
+import { defined, ownNames } from './constituents.js';
 import { attempt, type Context, own, placed, unknownName } from './context.js';
-import { type ResolvedFabric, resolveCore, resolveFabric, resolvePly } from './plies.js';
+import { fabricNotes } from './fabric-notes.js';
+import { type ResolvedFabric, resolveFabric } from './fabrics.js';
+import { resolveCore, resolvePly } from './plies.js';
 import { type PlacedEntry, stackOf } from './stack.js';
 
 /** A material as it stands in a stack: a layer of given thickness, or a fabric whose thickness the process decides. */
-type Layer = { readonly fixed: Ply } | { readonly fabric: ResolvedFabric };
+type Layer = { readonly fixed: Ply; readonly claim?: ListedPlyModel } | { readonly fabric: ResolvedFabric };
 
 /** Each material of the design resolved once, however often it is used. */
 export type Layers = Map<string, Layer | undefined>;
@@ -28,8 +31,13 @@ function resolve(context: Context, name: string, entry: MaterialEntry): Layer | 
     const fabric = resolveFabric(context, name, entry);
     return fabric === undefined ? undefined : { fabric };
   }
-  if (entry.kind === 'ply' || entry.kind === 'core') {
-    const fixed = entry.kind === 'ply' ? resolvePly(context, name, entry) : resolveCore(context, name, entry);
+  if (entry.kind === 'ply') {
+    const fixed = resolvePly(context, name, entry);
+    const claim = fixed === undefined ? undefined : claimOf(context, name, entry, fixed);
+    return fixed === undefined ? undefined : { fixed, ...(claim === undefined ? {} : { claim }) };
+  }
+  if (entry.kind === 'core') {
+    const fixed = resolveCore(context, name, entry);
     return fixed === undefined ? undefined : { fixed };
   }
   return fail({
@@ -166,18 +174,23 @@ function pliesOf(layer: Layer, item: PlacedEntry, process: Process, entry: Lamin
     process.kind !== 'closedTool'
       ? inBag(layer.fabric, entry.process)
       : { ...layer.fabric, fibreVolumeFraction: process.fibreVolumeFraction };
-  return placed(['materials', fabric.name], () => fabricPlies(fabric, { angle, mirrored }));
+  const notes = fabricNotes(layer.fabric, fabric.fibreVolumeFraction);
+  const plies = placed(['materials', fabric.name], () => fabricPlies(fabric, { angle, mirrored }));
+  return notes.length === 0 ? plies : plies.map((ply) => ({ ...ply, notes: [...ply.notes, ...notes] }));
 }
 
-/** In a closed tool the gap decides: a fibre fraction written with a fabric is not used there, which the report says. */
+/** The process decides before the fabric: a fibre fraction written with a fabric is not used there, which the report says. */
 function unusedFractions(process: Process, layers: readonly Layer[]): Note[] {
-  if (process.kind !== 'closedTool') return [];
-  const unused = layers.flatMap((layer) =>
-    'fabric' in layer && layer.fabric.fibreVolumeFraction !== undefined ? [layer.fabric] : [],
-  );
+  const decided = process.kind === 'given' ? undefined : process.fibreVolumeFraction;
+  if (decided === undefined) return [];
+  const by = process.kind === 'closedTool' ? 'the gap of the closed tool' : 'the process of the laminate';
+  const unused = layers.flatMap((layer) => {
+    const own = 'fabric' in layer ? layer.fabric.fibreVolumeFraction : undefined;
+    return 'fabric' in layer && own !== undefined && own !== decided ? [{ name: layer.fabric.name, own }] : [];
+  });
   const texts = unused.map(
-    ({ name, fibreVolumeFraction = 0 }) =>
-      `${name}: the fibre fraction ${shownPercent(fibreVolumeFraction)} of the design file is not used, the gap of the closed tool makes it ${shownPercent(process.fibreVolumeFraction)}`,
+    ({ name, own }) =>
+      `${name}: the fibre fraction ${shownPercent(own)} of the design file is not used, ${by} makes it ${shownPercent(decided)}`,
   );
   return uniqueNotes(texts.map((text) => ({ level: 'assumption' as const, text })));
 }
@@ -197,6 +210,9 @@ function fibreThickness(plies: readonly Ply[]): number | undefined {
   }
   return sum;
 }
+
+/** What the design wants to know of a laminate by itself. */
+const checksOf = ({ freeEdge, panel, blister }: LaminateEntry) => defined({ freeEdge, panel, blister });
 
 /** One laminate of the design, or undefined when its problems were noted. */
 export function assembleLaminate(
@@ -224,6 +240,7 @@ export function assembleLaminate(
       ...(entry.note === undefined ? {} : { note: entry.note }),
       ...(typeof entry.stack === 'string' ? { code: entry.stack } : {}),
       ...(solid === undefined ? {} : { solidFibreThickness: solid }),
+      ...checksOf(entry),
     };
   });
 }

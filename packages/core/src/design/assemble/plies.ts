@@ -3,23 +3,18 @@ import {
   entryOf,
   entrySources,
   entryValues,
-  type Fabric,
-  type FabricLayer,
   type LibraryEntry,
   library,
   type Ply,
   ply,
 } from '../../material/index.js';
 import { fail, type Path } from '../../problem/index.js';
-import type { CoreEntry, FabricEntry, PlyEntry } from '../schema/design.js';
-import { defined, findFibre, findResin, useOwn } from './constituents.js';
+import type { CoreEntry, PlyEntry } from '../schema/design.js';
+import { defined, useOwn } from './constituents.js';
 import { type Context, placed, unknownName } from './context.js';
 
-/** A fabric with its constituents resolved; its fibre fraction is decided by the process of each laminate. */
-export type ResolvedFabric = Omit<Fabric, 'fibreVolumeFraction'> & { readonly fibreVolumeFraction?: number };
-
 /** The library entry that completes one of the file, when `from` names one. */
-function base<Entry extends LibraryEntry>(
+export function base<Entry extends LibraryEntry>(
   context: Context,
   what: 'ply' | 'fabric' | 'core',
   entries: Readonly<Record<string, Entry>>,
@@ -33,7 +28,8 @@ function base<Entry extends LibraryEntry>(
   return undefined;
 }
 
-const needed = <Value>(value: Value | undefined, key: string, path: Path, what: string): Value =>
+/** A value that must be given somewhere. */
+export const needed = <Value>(value: Value | undefined, key: string, path: Path, what: string): Value =>
   value ??
   fail({
     code: 'missing-key',
@@ -42,61 +38,6 @@ const needed = <Value>(value: Value | undefined, key: string, path: Path, what: 
     path,
     atKey: true,
   });
-
-/** Shares of the layers from their areal masses; a given total must agree with their sum. */
-function layersOf(entry: FabricEntry, path: Path): { layers: FabricLayer[]; arealMass: number } | undefined {
-  if (entry.layers === undefined) return undefined;
-  const total = entry.layers.reduce((sum, layer) => sum + layer.arealMass, 0);
-  if (entry.arealMass !== undefined && Math.abs(entry.arealMass - total) > 0.005 * total) {
-    fail({
-      code: 'contradiction',
-      message: `arealMass = ${grams(entry.arealMass)}, but the layers sum to ${grams(total)}`,
-      allowed: 'a total that equals the sum of the layers within 0.5 %, or none',
-      path: [...path, 'arealMass'],
-      also: [{ label: 'the layers', path: [...path, 'layers'] }],
-    });
-  }
-  return {
-    layers: entry.layers.map((layer) => ({ angle: layer.angle, share: layer.arealMass / total })),
-    arealMass: total,
-  };
-}
-
-const grams = (mass: number): string => `${Number((mass * 1e3).toPrecision(4))} g/m^2`;
-
-/** A fabric of the file with fibre and resin found and the library's values filled in; undefined when a name is unknown. */
-export function resolveFabric(context: Context, name: string, entry: FabricEntry): ResolvedFabric | undefined {
-  const path = ['materials', name];
-  const from = base(context, 'fabric', library.fabrics, entry.from, path);
-  if (entry.from !== undefined && from === undefined) return undefined;
-  const fibreName = needed(entry.fibre ?? from?.fibre, 'fibre', path, 'the name of a fibre');
-  const fibre = findFibre(context, fibreName, entry.fibre === undefined ? path : [...path, 'fibre']);
-  const resin = findResin(context, entry.resin, [...path, 'resin']);
-  if (fibre === undefined || resin === undefined) return undefined;
-  useOwn(context, 'fabric', name, entry, from);
-  const given = layersOf(entry, path);
-  const architecture = needed(
-    entry.architecture ?? from?.architecture,
-    'architecture',
-    path,
-    'ud, woven, multiaxial or mat',
-  );
-  const libraryMass = from === undefined ? undefined : entryValues(from).arealMass;
-  return defined({
-    name,
-    fibre,
-    resin,
-    architecture,
-    arealMass: needed(given?.arealMass ?? entry.arealMass ?? libraryMass, 'arealMass', path, 'the dry areal mass'),
-    fibreVolumeFraction: entry.fibreVolumeFraction,
-    voidFraction: entry.voidFraction,
-    weave: entry.weave ?? (entry.architecture === undefined ? from?.weave : undefined),
-    warpShare: entry.warpShare,
-    crimpFactor: entry.crimpFactor,
-    layers: given?.layers ?? (entry.architecture === undefined ? from?.layers : undefined),
-    model: entry.transverseModel === undefined ? undefined : { E2: entry.transverseModel, G12: entry.transverseModel },
-  }) as ResolvedFabric;
-}
 
 /** A ply given by its constants, completed from the library. */
 export function resolvePly(context: Context, name: string, entry: PlyEntry): Ply | undefined {
@@ -121,6 +62,9 @@ export function resolvePly(context: Context, name: string, entry: PlyEntry): Ply
           E2: constant('E2'),
           G12: constant('G12'),
           nu12: constant('nu12'),
+          G13: entry.G13,
+          G23: entry.G23,
+          nu23: entry.nu23 ?? (entry.G23 === undefined ? known.nu23 : undefined),
           thickness: entry.thickness,
           density: entry.density ?? known.density,
           fibreVolumeFraction: entry.fibreVolumeFraction ?? known.Vf,
@@ -154,6 +98,8 @@ export function resolveCore(context: Context, name: string, entry: CoreEntry): P
           E: needed(E, 'E', path, 'the modulus'),
           G: needed(entry.G ?? known.G ?? isotropic, 'G', path, 'the shear modulus, or nu'),
           nu,
+          E3: entry.E3,
+          shearStrength: entry.S ?? known.S,
           density: needed(entry.density ?? known.density, 'density', path, 'the density'),
           expansion: entry.alpha === undefined ? undefined : { alpha1: entry.alpha, alpha2: entry.alpha },
           sources: from === undefined ? [] : entrySources(from),

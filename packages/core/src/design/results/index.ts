@@ -4,17 +4,25 @@ import { type SourceKey, uniqueSources } from '../../provenance/index.js';
 import type { Model } from '../model.js';
 import { locate, parseSource } from '../source.js';
 import { type LaminateResult, laminateData, laminateResult } from './laminates.js';
-import { type LoadResult, loadData, loadResult } from './loads.js';
+import { type LoadResult, loadData, loadResult, loadSources } from './loads.js';
+import { type MaterialResult, materialResults } from './materials.js';
+import { materialData } from './materials-data.js';
 import { stitchingData } from './stitching.js';
 import { type TargetResult, targetResult } from './targets.js';
 
+export type { BlisterResult } from './laminate-blister.js';
+export type { FirstOpening, FreeEdgeResult } from './laminate-edge.js';
+export type { LaminateExpansion } from './laminate-expansion.js';
+export type { PanelResult } from './laminate-panel.js';
 export type { LaminateResult } from './laminates.js';
-export type { LoadResult } from './loads.js';
+export { type LoadResult, loadNotes } from './loads.js';
+export type { CuredFabric, FabricResult, FibreModels, ListedPlyResult, MaterialResult } from './materials.js';
 export type { TargetResult } from './targets.js';
 
 /** Everything that follows from a model, and the same as the JSON document of the contract. */
 export interface Results {
   readonly model: Model;
+  readonly materials: readonly MaterialResult[];
   readonly laminates: readonly LaminateResult[];
   readonly loads: readonly LoadResult[];
   readonly targets: readonly TargetResult[];
@@ -28,7 +36,8 @@ export interface Results {
  * @throws SelvageError with places in the file: a target whose quantity or limit cannot be read, a load case that contradicts itself
  */
 export function compute(model: Model): Results {
-  const laminates = model.laminates.map(laminateResult);
+  const materials = materialResults(model);
+  const laminates = model.laminates.map((one) => laminateResult(one, model));
   const byName = new Map(model.laminates.map((laminate) => [laminate.name, laminate]));
   const loads = model.loads.flatMap((load) => {
     const laminate = byName.get(load.laminate);
@@ -37,13 +46,14 @@ export function compute(model: Model): Results {
   const sources = uniqueSources(
     ...laminates.map((one) => one.sources),
     ...model.stitching.map((one) => one.summary.sources),
-    ...loads.map((one) => one.response.sources),
-    ...loads.flatMap((one) => one.failures.map((found) => found.sources)),
+    ...loads.map(loadSources),
+    ...materials.map((one) => one.sources),
     ...model.provenance.map((one) => one.sources),
   );
   const data: Record<string, unknown> = {
     format: 1,
     title: model.title,
+    materials: Object.fromEntries(materials.map((one) => [one.name, materialData(one)])),
     laminates: Object.fromEntries(laminates.map((one) => [one.model.name, laminateData(one)])),
     stitching: Object.fromEntries(model.stitching.map((one) => [one.name, stitchingData(one)])),
     blade: null,
@@ -55,6 +65,7 @@ export function compute(model: Model): Results {
   if (problems.length > 0) throw new SelvageError(locate(problems, parseSource(model.source.text)));
   return {
     model,
+    materials,
     laminates,
     loads,
     targets,

@@ -6,20 +6,30 @@ import {
   type LaminateConstants,
   type LaminationParameters,
   laminationParameters,
+  type NoSandwich,
   printOrientationCode,
+  type Sandwich,
   type Stiffness,
   stiffness,
+  type TransverseShear,
+  transverseShear,
 } from '../../laminate/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
-import type { LaminateModel } from '../model.js';
+import type { LaminateModel, Model } from '../model.js';
+import { checkSources, checksData, type LaminateChecks, laminateChecks } from './laminate-checks.js';
+import { sandwichData, sandwichOf } from './laminate-sandwich.js';
+import { transverseShearData } from './laminate-shear.js';
 
 /** Everything computed about one laminate; SI units. */
-export interface LaminateResult {
+export interface LaminateResult extends LaminateChecks {
   readonly model: LaminateModel;
   readonly stiffness: Stiffness;
   readonly constants: LaminateConstants;
   readonly diagnosis: Diagnosis;
   readonly laminationParameters: LaminationParameters;
+  readonly transverseShear: TransverseShear;
+  /** Present when a ply is a core. */
+  readonly sandwich?: Sandwich | NoSandwich;
   readonly arealMass: ReturnType<typeof arealMass>;
   /** The stack of single layers, canonical and written in full. */
   readonly canonicalCode: string;
@@ -29,12 +39,15 @@ export interface LaminateResult {
 }
 
 /** Stiffness, constants, diagnosis and masses of one laminate. */
-export function laminateResult(model: LaminateModel): LaminateResult {
+export function laminateResult(model: LaminateModel, design: Pick<Model, 'stitching' | 'source'>): LaminateResult {
   const { laminate } = model;
   const computed = stiffness(laminate);
   const constants = engineeringConstants(computed);
   const found = diagnosis(laminate);
   const parameters = laminationParameters(laminate);
+  const shear = transverseShear(laminate);
+  const sandwich = sandwichOf(laminate);
+  const checks = laminateChecks(model, design);
   const layers = laminate.plies.map((ply) => ({ angle: ply.angle, material: ply.name }));
   const oneMaterial = new Set(layers.map((layer) => layer.material)).size === 1;
   return {
@@ -43,11 +56,22 @@ export function laminateResult(model: LaminateModel): LaminateResult {
     constants,
     diagnosis: found,
     laminationParameters: parameters,
+    transverseShear: shear,
+    ...(sandwich === undefined ? {} : { sandwich }),
+    ...checks,
     arealMass: arealMass(laminate),
     canonicalCode: printOrientationCode(layers),
     fullCode: `[${layers.map((layer) => `${layer.angle}${oneMaterial ? '' : layer.material}`).join('/')}]`,
-    notes: uniqueNotes([...computed.notes, ...parameters.notes]),
-    sources: uniqueSources(computed.sources, constants.sources, found.sources, parameters.sources),
+    notes: uniqueNotes([...computed.notes, ...parameters.notes, ...shear.notes, ...(sandwich?.notes ?? [])]),
+    sources: uniqueSources(
+      computed.sources,
+      constants.sources,
+      found.sources,
+      parameters.sources,
+      shear.sources,
+      sandwich?.sources ?? [],
+      checkSources(checks),
+    ),
   };
 }
 
@@ -97,6 +121,9 @@ export function laminateData(result: LaminateResult): Record<string, unknown> {
     flexuralRestrained: constants.flexuralRestrained,
     diagnosis: withoutProvenance(d),
     laminationParameters: withoutProvenance(result.laminationParameters),
+    transverseShear: transverseShearData(result.transverseShear),
+    ...(result.sandwich === undefined ? {} : { sandwich: sandwichData(result.sandwich) }),
+    ...checksData(result),
     notes: result.notes,
     sources: result.sources,
   };

@@ -1,30 +1,33 @@
 import {
-  type Criterion,
-  failure,
-  failureCriteria,
-  type LaminateFailure,
-  type Load,
   type Response,
   respond,
+  type Sandwich,
+  type ShearStressDistribution,
+  solveLoad,
 } from '../../laminate/index.js';
 import { SelvageError } from '../../problem/index.js';
-import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { defined } from '../assemble/constituents.js';
 import { placed } from '../assemble/context.js';
 import type { LaminateModel, LoadModel } from '../model.js';
 import { type DesignSource, locate, parseSource } from '../source.js';
+import { loadOf, strengthOptionsOf } from './load-of.js';
+import { loadResidual, type Residual } from './load-residual.js';
+import { loadedSandwich, loadedSandwichData } from './load-sandwich.js';
+import { interlaminarShearData, interlaminarShearOf } from './load-shear.js';
+import { type LoadStrength, loadStrength } from './load-strength.js';
+import { envelopeData, failureData, pliesData, progressiveData, residualData } from './load-strength-data.js';
 
-export interface LoadResult {
+export interface LoadResult extends LoadStrength {
   readonly model: LoadModel;
+  readonly laminate: LaminateModel;
   readonly response: Response;
-  /** First-ply failure by every criterion; empty when a ply other than a core has no strengths. */
-  readonly failures: readonly LaminateFailure[];
-}
-
-/** The load as the laminate floor takes it. */
-function loadOf(model: LoadModel): Load {
-  const { N, M, strain, curvature, temperatureChange, temperatureGradient, moisture } = model;
-  return defined({ N, M, strain, curvature, temperatureChange, temperatureGradient, moisture }) as Load;
+  /** Where there is heat or moisture. */
+  readonly residual?: Residual;
+  /** Under the shear forces of the load case, where it has them. */
+  readonly interlaminarShear?: ShearStressDistribution;
+  /** Where the laminate is a sandwich. */
+  readonly sandwich?: Sandwich;
 }
 
 /**
@@ -32,50 +35,73 @@ function loadOf(model: LoadModel): Load {
  * @throws SelvageError with the place of the load case: `contradiction`, `not-computable`
  */
 export function loadResult(model: LoadModel, laminate: LaminateModel, source: DesignSource): LoadResult {
-  const { plies } = laminate.laminate;
-  const strong = plies.some((ply) => ply.strengths !== undefined);
-  const known = strong && plies.every((ply) => ply.core === true || ply.strengths !== undefined);
+  const stack = laminate.laminate;
   const load = loadOf(model);
   try {
-    return placed(['loads', model.name], () => ({
-      model,
-      response: respond(laminate.laminate, load),
-      failures: known ? failureCriteria.map((criterion) => failure(laminate.laminate, load, criterion)) : [],
-    }));
+    return placed(['loads', model.name], () => {
+      const solved = solveLoad(stack, load);
+      const strength = loadStrength(model, stack, load, solved);
+      return {
+        model,
+        laminate,
+        response: solved.residual === undefined ? solved.mechanical : respond(stack, load),
+        ...strength,
+        ...defined({
+          residual: loadResidual(stack, load, solved, strength.failures, strengthOptionsOf(model)),
+          interlaminarShear: interlaminarShearOf(model, stack),
+          sandwich: loadedSandwich(model, load, stack),
+        }),
+      };
+    });
   } catch (error) {
     if (!(error instanceof SelvageError)) throw error;
     throw new SelvageError(locate(error.problems, parseSource(source.text)));
   }
 }
 
-/** Ratio, ply (from 1 at the tool side), face and mode by criterion; null where the load breaks nothing. */
-function failureData(failures: readonly LaminateFailure[]): Partial<Record<Criterion, unknown>> {
-  return Object.fromEntries(
-    failures.map(({ criterion, ratio, ply, face, mode, withoutResidual }) => [
-      criterion,
-      {
-        ratio: ratio ?? null,
-        ply: ply ?? null,
-        face: face ?? null,
-        mode,
-        ...(withoutResidual === undefined ? {} : { ratioWithoutResidual: withoutResidual.ratio ?? null }),
-      },
-    ]),
+/** Everything that a load case says about one laminate, as parts with notes and sources. */
+const parts = ({ response, failures, residual, progressive, envelope, interlaminarShear, sandwich }: LoadResult) =>
+  [
+    response,
+    ...failures,
+    residual?.curedShape,
+    progressive,
+    ...(envelope?.envelopes ?? []),
+    interlaminarShear,
+    sandwich,
+  ].filter((part) => part !== undefined);
+
+/** What a reader must know about the results of a load case. */
+export const loadNotes = (result: LoadResult): Note[] =>
+  uniqueNotes([...parts(result).flatMap(({ notes }) => notes), ...result.strengthNotes]);
+
+/** Sources of every model that a load case used, and of what its notes say. */
+export const loadSources = (result: LoadResult): SourceKey[] =>
+  uniqueSources(
+    ...parts(result).map(({ sources }) => sources),
+    loadNotes(result).flatMap(({ source }) => source ?? []),
   );
-}
 
 /** The load's part of the JSON document. */
-export function loadData({ model, response, failures }: LoadResult): Record<string, unknown> {
+export function loadData(result: LoadResult): Record<string, unknown> {
+  const { model, response, failures, residual, progressive, envelope, interlaminarShear, sandwich } = result;
+  const { temperatureChange, temperatureGradient, moisture } = model;
   return {
     laminate: model.laminate,
     N: response.N,
     M: response.M,
-    ...(model.temperatureChange === undefined ? {} : { temperatureChange: model.temperatureChange }),
+    ...defined({ temperatureChange, temperatureGradient, moisture }),
     strain: response.strain,
     curvature: response.curvature,
-    plies: response.plies.map(({ name, angle, top, middle, bottom }) => ({ name, angle, top, middle, bottom })),
+    plies: pliesData(response),
     failure: failureData(failures),
-    notes: uniqueNotes([...response.notes, ...failures.flatMap((one) => one.notes)]),
-    sources: uniqueSources(response.sources, ...failures.map((one) => one.sources)),
+    ...(progressive === undefined ? {} : { progressive: progressiveData(progressive) }),
+    ...(envelope === undefined ? {} : { envelope: envelopeData(envelope) }),
+    ...(residual === undefined ? {} : residualData(residual)),
+    ...(model.shear === undefined ? {} : { shear: model.shear }),
+    ...(interlaminarShear === undefined ? {} : { interlaminarShear: interlaminarShearData(interlaminarShear) }),
+    ...(sandwich === undefined ? {} : { sandwich: loadedSandwichData(sandwich) }),
+    notes: loadNotes(result),
+    sources: loadSources(result),
   };
 }

@@ -15,23 +15,88 @@ const byName: Readonly<Record<string, KindName>> = {
   threadMassPerArea: 'arealMass',
   density: 'density',
   fibreVolumeFraction: 'fraction',
+  fibreVolumeFractionNeeded: 'fraction',
+  voidFraction: 'fraction',
+  resinMassFraction: 'fraction',
+  warpShare: 'fraction',
+  warpSurplusLength: 'fraction',
+  weftSurplusLength: 'fraction',
+  warpAngle: 'angle',
+  weftAngle: 'angle',
+  fibreModulusNeeded: 'modulus',
+  alpha1: 'expansion',
+  alpha2: 'expansion',
   E1: 'modulus',
   E2: 'modulus',
   G12: 'modulus',
+  S: 'stress',
+  Yc: 'stress',
+  Yt: 'stress',
+  Xc: 'stress',
+  Xt: 'stress',
+  G23: 'modulus',
+  G13: 'modulus',
   Ex: 'modulus',
   Ey: 'modulus',
   Gxy: 'modulus',
   A: 'forcePerLength',
   B: 'couplingStiffness',
   D: 'bendingStiffness',
+  H: 'forcePerLength',
+  sums: 'forcePerLength',
+  shear: 'forcePerLength',
+  coreThickness: 'length',
+  faceDistance: 'length',
+  wrinklingDepth: 'length',
+  z: 'length',
+  coreModulus: 'modulus',
+  coreShearModulusXz: 'modulus',
+  coreShearModulusYz: 'modulus',
+  faceModulus: 'modulus',
+  coreShearStrength: 'stress',
+  wrinklingStress: 'stress',
+  wrinklingStressInTheory: 'stress',
+  wrinklingStressDeepCore: 'stress',
+  faceStress: 'stress',
+  nominal: 'stress',
+  tauXz: 'stress',
+  tauYz: 'stress',
+  shearStiffness: 'forcePerLength',
+  bendingStiffness: 'bendingStiffness',
   N: 'forcePerLength',
   M: 'momentPerLength',
   strain: 'strain',
-  strain12: 'strain',
   curvature: 'curvature',
   stress: 'stress',
   stress12: 'stress',
+  strain12: 'strain',
+  mechanicalStrain12: 'strain',
+  principal: 'curvature',
+  direction: 'angle',
+  riseOfThickness: 'length',
+  stiffnessShare: 'fraction',
+  remainingStiffness: 'fraction',
+  collapse: 'fraction',
+  temperatureChange: 'temperatureChange',
+  temperatureGradient: 'temperatureGradient',
+  moisture: 'fraction',
   angle: 'angle',
+  frequency: 'frequency',
+  frequencyThin: 'frequency',
+  Nx: 'forcePerLength',
+  Ny: 'forcePerLength',
+  criticalN: 'forcePerLength',
+  criticalStrain: 'strain',
+  growthStrain: 'strain',
+  onsetTension: 'strain',
+  onsetCompression: 'strain',
+  G: 'toughness',
+  perSquare: 'toughness',
+  toughness: 'toughness',
+  edgeMoment: 'momentPerLength',
+  angles: 'angle',
+  modulus: 'modulus',
+  partedModulus: 'modulus',
   penetrationDensity: 'perArea',
   holeDensity: 'perArea',
   arealFraction: 'fraction',
@@ -54,16 +119,34 @@ const byName: Readonly<Record<string, KindName>> = {
   sewingTime: 'time',
 };
 
+/** The kind of a number by the last names of its path, where the last one alone would say something else. */
+const byNames: Readonly<Record<string, KindName>> = {
+  'expansion.thermal.strain': 'expansion',
+  'expansion.thermal.curvature': 'curvatureExpansion',
+  'expansion.moisture.strain': 'number',
+  'panel.length': 'length',
+  'panel.width': 'length',
+  'panel.compression': 'forcePerLength',
+  'panel.pressure': 'pressure',
+  'panel.deflection': 'length',
+  'panel.deflectionThin': 'length',
+  'blister.length': 'length',
+  'blister.width': 'length',
+};
+
 /** Groups whose members are pure numbers, whatever their names mean elsewhere. */
-const pureNumbers: ReadonlySet<string> = new Set(['laminationParameters', 'measures']);
+const pureNumbers: ReadonlySet<string> = new Set([
+  'laminationParameters',
+  'measures',
+  'departure',
+  'relativeSpread',
+  'xi',
+]);
 
 /** What kind of quantity stands at a path of the JSON report; a plain number when its name says nothing else. */
 export function kindAt(path: readonly string[]): KindName {
   if (path.some((part) => pureNumbers.has(part))) return 'number';
-  for (let i = path.length - 1; i >= 0; i--) {
-    const part = path[i] ?? '';
-    if (/^\d+$/.test(part)) continue;
-    return byName[part] ?? 'number';
-  }
-  return 'number';
+  const names = path.filter((part) => !/^\d+$/.test(part));
+  const last = (count: number): string => names.slice(-count).join('.');
+  return byNames[last(3)] ?? byNames[last(2)] ?? byName[last(1)] ?? 'number';
 }

@@ -15,7 +15,8 @@ export interface Range {
 
 /** Limits in words: "above 0 mm", "from 10 % to 75 %", "above 0 % and below 100 %". */
 function limits(kind: KindName, { above, min, max, below }: Range): string {
-  const show = (value: number): string => (value === 0 ? '0' : formatQuantity(value, kind));
+  const shown = kind === 'strain' ? 'fraction' : kind;
+  const show = (value: number): string => (value === 0 ? '0' : formatQuantity(value, shown));
   if (min !== undefined && max !== undefined) return `from ${show(min)} to ${show(max)}`;
   return [
     above === undefined ? '' : `above ${show(above)}`,
@@ -55,9 +56,13 @@ const example: Partial<Record<KindName, string>> = {
   length: '4 mm',
   linearDensity: '75 tex',
   modulus: '38.1 GPa',
+  perLength: '8 1/cm',
+  pressure: '5 kPa',
+  strain: '0.3 %',
   stress: '40 MPa',
   temperatureChange: '-60 K',
   tenacity: '1.7 N/tex',
+  toughness: '300 J/m^2',
 };
 
 const described = (kind: KindName, words: string, range: Range): string => {

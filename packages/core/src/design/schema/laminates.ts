@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { choice, fibreContent, quantity, reference, section, text } from './fields.js';
+import { blisterEntry, freeEdgeEntry, panelEntry } from './laminate-checks.js';
 
 const plyEntry = section('one ply of a stack', {
   angle: quantity('angle', 'ply angle', { min: -360, max: 360 }),
@@ -39,5 +40,8 @@ export const laminateEntry = section('a laminate', {
       gap: z.optional(quantity('length', 'gap of the closed tool', { above: 0, max: 0.5 })),
     }),
   ),
+  freeEdge: z.optional(freeEdgeEntry),
+  panel: z.optional(panelEntry),
+  blister: z.optional(blisterEntry),
   note: z.optional(text('a remark')),
 });

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
 import { type KindName, kinds } from '../../quantity/index.js';
 import { choice, quantity, reference, section, text } from './fields.js';
+import { oneOrList } from './one-or-list.js';
+import { strengthEntry } from './strength.js';
 
 const three = (kind: KindName, words: string) => {
   const component = z.nullable(quantity(kind, words));
@@ -11,17 +13,38 @@ const three = (kind: KindName, words: string) => {
     .check(z.describe(`${words}: [x, y, xy], ${kinds[kind].name} each; null for a component that follows`));
 };
 
+const shearForces = z
+  .tuple([quantity('forcePerLength', 'shear force Vx'), quantity('forcePerLength', 'shear force Vy')], {
+    error: () => 'shear forces through the thickness: a list of two, [Vx, Vy]',
+  })
+  .check(
+    z.describe(
+      'shear forces through the thickness, on the faces across x and across y: [Vx, Vy], a force per length each',
+    ),
+  );
+
+const moisture = quantity('fraction', 'moisture', { min: 0, max: 1 });
+
 export const loadEntry = section('a load case on a laminate', {
   laminate: reference('a laminate of this file'),
   N: z.optional(three('forcePerLength', 'force per width')),
   M: z.optional(three('momentPerLength', 'moment per width')),
   strain: z.optional(three('strain', 'mid-plane strain, instead of N')),
   curvature: z.optional(three('curvature', 'curvature, instead of M')),
+  shear: z.optional(shearForces),
   temperatureChange: z.optional(quantity('temperatureChange', 'change from the stress-free temperature')),
   temperatureGradient: z.optional(
     quantity('temperatureGradient', 'change of temperature per thickness, bag side hotter'),
   ),
-  moisture: z.optional(quantity('fraction', 'moisture taken up, mass of water per mass of ply', { min: 0, max: 1 })),
+  moisture: z.optional(
+    oneOrList(
+      'moisture taken up, mass of water per mass of ply: a fraction for all plies, or a list with one for each ply of the built-up laminate, from the tool side',
+      moisture,
+      moisture,
+      { least: 1, most: 100_000 },
+    ),
+  ),
+  strength: z.optional(strengthEntry),
   note: z.optional(text('a remark')),
 });
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { choice, fibreContent, listOf, quantity, reference, section, solidDensity, text } from './fields.js';
+import { claimKeys, layersOfFabric, modelKeys, weaveKeys } from './fabric-keys.js';
+import { choice, fibreContent, quantity, reference, section, solidDensity, text } from './fields.js';
 
 /** Where the numbers of an entry come from; shown in every report that uses them. */
 const provenance = {
@@ -57,23 +58,21 @@ const plyMaterial = section('a ply given by its own constants', {
   E2: z.optional(quantity('modulus', 'modulus along 2', { above: 0 })),
   G12: z.optional(quantity('modulus', 'in-plane shear modulus', { above: 0 })),
   nu12: z.optional(quantity('number', 'major Poisson ratio')),
+  G13: z.optional(quantity('modulus', 'shear modulus through the thickness, along 1; by default G12', { above: 0 })),
+  G23: z.optional(quantity('modulus', 'shear modulus through the thickness, along 2; else assumed', { above: 0 })),
+  nu23: z.optional(quantity('number', 'Poisson ratio across the fibre, for a G23 that is not given')),
   thickness: quantity('length', 'cured thickness', { above: 0, max: 0.1 }),
   density: z.optional(quantity('density', 'density', solidDensity)),
   fibreVolumeFraction: z.optional(quantity('fraction', 'fibre volume fraction', { above: 0, below: 1 })),
+  ...claimKeys,
   strengths: z.optional(strengths),
   expansion: z.optional(expansion),
   moistureExpansion: z.optional(moistureExpansion),
   ...provenance,
 });
 
-const layer = section('one layer of a multiaxial fabric', {
-  angle: quantity('angle', 'angle of the layer in the fabric', { min: -180, max: 180 }),
-  arealMass: quantity('arealMass', 'dry areal mass of the layer', { above: 0 }),
-});
-
 const architectures = ['ud', 'woven', 'multiaxial', 'mat'] as const;
 const weaves = ['plain', 'twill', 'satin'] as const;
-const elasticModels = ['halpin-tsai', 'inverse', 'chamis'] as const;
 
 const fabric = section('a dry fabric that becomes plies with resin', {
   kind: z.literal('fabric'),
@@ -85,10 +84,12 @@ const fabric = section('a dry fabric that becomes plies with resin', {
   weave: z.optional(choice('a weave', weaves)),
   warpShare: z.optional(quantity('fraction', 'share of the areal mass in the warp', { above: 0, below: 1 })),
   crimpFactor: z.optional(quantity('number', 'factor on the moduli of a cloth for its crimp', { above: 0.5, max: 1 })),
-  layers: z.optional(listOf('layers of a multiaxial fabric, from its lower face up', layer, 12)),
+  ...weaveKeys,
+  layers: layersOfFabric(strengths),
   fibreVolumeFraction: z.optional(quantity('fraction', 'fibre volume fraction', fibreContent)),
   voidFraction: z.optional(quantity('fraction', 'void fraction', { min: 0, max: 0.2 })),
-  transverseModel: z.optional(choice('a model of the transverse and shear moduli', elasticModels)),
+  ...modelKeys,
+  strengths: z.optional(strengths),
   ...provenance,
 });
 
@@ -98,6 +99,8 @@ const core = section('a core', {
   thickness: quantity('length', 'thickness', { above: 0, max: 0.5 }),
   E: z.optional(quantity('modulus', 'modulus', { above: 0 })),
   G: z.optional(quantity('modulus', 'shear modulus', { above: 0 })),
+  E3: z.optional(quantity('modulus', 'modulus through the thickness, for face wrinkling; by default E', { above: 0 })),
+  S: z.optional(quantity('stress', 'shear strength through the thickness', { above: 0 })),
   nu: z.optional(quantity('number', 'Poisson ratio', { min: 0, below: 0.5 })),
   density: z.optional(quantity('density', 'density', { min: 10, max: 25_000 })),
   alpha: z.optional(quantity('expansion', 'thermal expansion in the plane')),

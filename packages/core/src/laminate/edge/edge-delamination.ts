@@ -1,10 +1,13 @@
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import { entry } from '../matrix3.js';
+import { laminate as stack } from '../stack.js';
+import { stiffness } from '../stiffness.js';
 import type { Laminate } from '../types.js';
 import { type EdgePeel, edgePeel } from './edge-peel.js';
 import { alikeNeighbours, isMirrored } from './interfaces.js';
 import { type EdgeOpening, opening } from './opening.js';
-import { type StripState, stripEnergy } from './strip-energy.js';
+import { energiesOf, type StripState } from './strip-energy.js';
 
 /** The state in which the edge is judged. */
 export interface EdgeOptions {
@@ -66,7 +69,8 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
   const mirrored = isMirrored(laminate);
   const alike = alikeNeighbours(laminate);
   const unit = { strain: 1, temperatureChange: 0 };
-  const Ex = (2 * stripEnergy(laminate, 'strip', unit)) / laminate.thickness;
+  const whole = { laminate, energy: energiesOf(laminate) };
+  const Ex = (2 * whole.energy('strip', unit)) / laminate.thickness;
   const loaded = strain !== 0 || temperatureChange !== 0;
   const peelAt = edgePeel(laminate, Ex, loaded ? state : unit);
 
@@ -83,8 +87,8 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
       z,
       angles: [lower.angle, upper.angle],
       alike: same,
-      ...(same ? {} : { single: opening(laminate, [below], 'strip', state, toughness) }),
-      ...(same || !mirrored ? {} : { pair: opening(laminate, cuts, 'flat', state, toughness) }),
+      ...(same ? {} : { single: opening(whole, [below], 'strip', state, toughness) }),
+      ...(same || !mirrored ? {} : { pair: opening(whole, cuts, 'flat', state, toughness) }),
       peel: peelAt(z),
     });
   }
@@ -93,7 +97,11 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
     interfaces,
     ...(critical === undefined ? {} : { critical }),
     midPlanePeel: peelAt(0),
-    notes: uniqueNotes([...laminate.notes, ...notesOn(interfaces, critical?.onset?.tension === 0)]),
+    notes: uniqueNotes([
+      ...laminate.notes,
+      ...unbalancedNotes(laminate, interfaces),
+      ...notesOn(interfaces, critical?.onset?.tension === 0),
+    ]),
     sources: uniqueSources(laminate.sources, ['obrien-1982', 'pagano-pipes-1971', 'selvage-2026-derivation']),
   };
 }
@@ -128,6 +136,11 @@ function notesOn(interfaces: readonly EdgeInterface[], heatAlone: boolean): Note
   const notes: Note[] = [
     {
       level: 'assumption',
+      text: 'A crack from the edge that is longer than a ply is thick, in a wide laminate strained evenly along its edge. Where a sound edge first cracks, in which mode, and bending loads are not covered.',
+      source: 'obrien-1982',
+    },
+    {
+      level: 'assumption',
       text: 'G is per front. A toughness that was reduced from a symmetric specimen with the formula for one surface belongs to twice the G of a pair.',
       source: 'obrien-1982',
     },
@@ -145,4 +158,22 @@ function notesOn(interfaces: readonly EdgeInterface[], heatAlone: boolean): Note
     });
   }
   return notes;
+}
+
+/** Below this share of A16 in A11 a part counts as balanced. */
+const noticeable = 1e-6;
+
+/** Tells that a part which is not balanced is let shear, and how far from balanced it is. */
+function unbalancedNotes({ plies }: Laminate, interfaces: readonly EdgeInterface[]): Note[] {
+  const parts = interfaces.flatMap(({ below, alike }) =>
+    alike ? [] : [plies.slice(0, below), plies.slice(below)].map((part) => stiffness(stack(part)).A),
+  );
+  const share = Math.max(0, ...parts.map((A) => Math.abs(entry(A, 0, 2) / entry(A, 0, 0))));
+  if (share <= noticeable) return [];
+  return [
+    {
+      level: 'assumption',
+      text: `Parts that are not balanced shear once they part (A16/A11 up to ${share.toPrecision(2)}), which is counted as release; a wide plate may hinder it, and G is then smaller.`,
+    },
+  ];
 }

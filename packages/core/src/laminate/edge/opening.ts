@@ -1,6 +1,12 @@
 import { laminate } from '../stack.js';
 import type { Laminate } from '../types.js';
-import { type Holding, type StripState, stripEnergy } from './strip-energy.js';
+import { energiesOf, type Holding, type StripState } from './strip-energy.js';
+
+/** A laminate that may part, with its energies. */
+export interface Whole {
+  readonly laminate: Laminate;
+  readonly energy: ReturnType<typeof energiesOf>;
+}
 
 /** The strains at which a delamination starts, tension and compression; 0 when heat alone is enough. */
 export interface OnsetStrain {
@@ -32,17 +38,17 @@ export interface EdgeOpening {
  * @source O'Brien 1982, with one more term for heat
  */
 export function opening(
-  whole: Laminate,
+  { laminate: whole, energy }: Whole,
   cuts: readonly number[],
   holding: Holding,
   state: StripState,
   toughness: number | undefined,
 ): EdgeOpening {
   const bounds = [0, ...cuts, whole.plies.length];
-  const parts = bounds.slice(1).map((end, i) => laminate(whole.plies.slice(bounds[i] ?? 0, end)));
+  const parts = bounds.slice(1).map((end, i) => energiesOf(laminate(whole.plies.slice(bounds[i] ?? 0, end))));
   const fronts = cuts.length === 1 ? 1 : 2;
   const released = (at: StripState): number =>
-    (stripEnergy(whole, holding, at) - parts.reduce((sum, part) => sum + stripEnergy(part, holding, at), 0)) / fronts;
+    (energy(holding, at) - parts.reduce((sum, part) => sum + part(holding, at), 0)) / fronts;
   const { temperatureChange, strain } = state;
   const c2 = released({ strain: 1, temperatureChange: 0 });
   const [c0, c1] =
@@ -52,7 +58,7 @@ export function opening(
           released({ strain: 0, temperatureChange }),
           (released({ strain: 1, temperatureChange }) - released({ strain: -1, temperatureChange })) / 2,
         ];
-  const modulus = (2 * stripEnergy(whole, holding, { strain: 1, temperatureChange: 0 })) / whole.thickness;
+  const modulus = (2 * energy(holding, { strain: 1, temperatureChange: 0 })) / whole.thickness;
   return {
     fronts,
     modulus,

@@ -29,5 +29,16 @@ export function stripEnergy(part: Laminate, holding: Holding, { strain, temperat
   return (work(found.strain, N, NT) + work(found.curvature, M, MT)) / 2;
 }
 
+/** The energy of a laminate as {@link stripEnergy} has it, each state computed once. */
+export function energiesOf(part: Laminate): (holding: Holding, state: StripState) => number {
+  const known = new Map<string, number>();
+  return (holding, state) => {
+    const key = `${holding} ${state.strain} ${state.temperatureChange}`;
+    const found = known.get(key) ?? stripEnergy(part, holding, state);
+    known.set(key, found);
+    return found;
+  };
+}
+
 const work = (x: Vector3, force: Vector3, held: Vector3): number =>
   x[0] * (force[0] - held[0]) + x[1] * (force[1] - held[1]) + x[2] * (force[2] - held[2]);

@@ -4,6 +4,7 @@ import { entry } from '../matrix3.js';
 import { stiffness } from '../stiffness.js';
 import type { Laminate } from '../types.js';
 import { demandLengths } from './plate.js';
+import { thinFilmNotes } from './thin-film.js';
 
 /** A delamination as long strip across x, and what the laminate under it is strained by. */
 export interface StripBlister {
@@ -13,6 +14,8 @@ export interface StripBlister {
   readonly strain?: number;
   /** J/m² */
   readonly toughness?: number;
+  /** The plies on the other side of the delamination, to tell how thin the film is beside them. */
+  readonly base?: Laminate;
 }
 
 /** Buckling of the plies above a delamination and what drives the delamination on. */
@@ -52,7 +55,8 @@ export function stripBlister(sublaminate: Laminate, blister: StripBlister): Stri
   if (toughness !== undefined && !(toughness > 0 && Number.isFinite(toughness))) {
     fail({ code: 'out-of-range', message: `the toughness is ${toughness} J/m²`, allowed: 'a finite value above 0' });
   }
-  const { A, B, D } = stiffness(sublaminate);
+  const film = stiffness(sublaminate);
+  const { A, B, D } = film;
   const [A11, B11] = [entry(A, 0, 0), entry(B, 0, 0)];
   const N = (4 * Math.PI ** 2 * (entry(D, 0, 0) - (B11 * B11) / A11)) / (length * length);
   const critical = N / A11;
@@ -64,16 +68,14 @@ export function stripBlister(sublaminate: Laminate, blister: StripBlister): Stri
     ...(toughness === undefined
       ? {}
       : { growthStrain: critical - Math.sqrt(4 * critical * critical + (2 * toughness) / A11) }),
-    notes: uniqueNotes([...sublaminate.notes, thinFilm, ...shortNotes(length, sublaminate.thickness)]),
+    notes: uniqueNotes([
+      ...sublaminate.notes,
+      ...thinFilmNotes(film, blister.base),
+      ...shortNotes(length, sublaminate.thickness),
+    ]),
     sources: uniqueSources(sublaminate.sources, ['chai-babcock-knauss-1981']),
   };
 }
-
-const thinFilm: Note = {
-  level: 'assumption',
-  text: 'Thin film: the plies above the delamination are thin beside the laminate under them, which stays flat and keeps its strain.',
-  source: 'chai-babcock-knauss-1981',
-};
 
 function shortNotes(length: number, thickness: number): Note[] {
   if (length >= stubby * thickness) return [];

@@ -1,10 +1,14 @@
 import { entry } from '../matrix3.js';
 import type { Matrix3, Vector3 } from '../types.js';
+import { deflectionShapes } from './ellipse-shapes.js';
 import { largestEigenvalue } from './largest-eigenvalue.js';
-import { diskIntegral, multiply, type Polynomial, xDerivative, yDerivative } from './polynomial.js';
+import { diskIntegral, type Polynomial, xDerivative, yDerivative } from './polynomial.js';
 
-/** Highest power of the polynomial that multiplies (1 - ξ² - η²)². */
-const power = 8;
+/** When a clamped ellipse buckles, and whether in shapes of even or odd power: alike or opposite at opposite points. */
+export interface EllipseBuckling {
+  readonly multiplier: number;
+  readonly parity: 0 | 1;
+}
 
 /**
  * The factor on membrane forces N (N/m, tension positive) at which a clamped ellipse of half axes (m) buckles; undefined when none does.
@@ -12,9 +16,10 @@ const power = 8;
  * Bending energy ∫ D11 wxx² + 2 D12 wxx wyy + D22 wyy² + 4 D66 wxy² + 4 (D16 wxx + D26 wyy) wxy against
  * ∫ -Nx wx² - Ny wy² - 2 Nxy wx wy, over polynomials of even and of odd power apart, which do not couple.
  */
-export function buckleEllipse(D: Matrix3, [a, b]: readonly [number, number], N: Vector3): number | undefined {
-  const factor = Math.max(...[0, 1].map((parity) => largestFactor(D, a, b, N, basis(parity))));
-  return factor > 0 ? 1 / factor : undefined;
+export function buckleEllipse(D: Matrix3, [a, b]: readonly [number, number], N: Vector3): EllipseBuckling | undefined {
+  const [even, odd] = ([0, 1] as const).map((parity) => largestFactor(D, a, b, N, deflectionShapes(parity)));
+  const factor = Math.max(even ?? 0, odd ?? 0);
+  return factor > 0 ? { multiplier: 1 / factor, parity: factor === even ? 0 : 1 } : undefined;
 }
 
 /** Largest ratio of the work of the forces to the bending energy. */
@@ -55,21 +60,4 @@ function largestFactor(
       ) / size,
   );
   return (largestEigenvalue(work, bending) * size * a * b) / scale;
-}
-
-/** (1 - ξ² - η²)² ξ^i η^j for i + j up to the power and of one parity. */
-function basis(parity: number): Polynomial[] {
-  const clamped: Polynomial = [
-    { c: 1, i: 0, j: 0 },
-    { c: -2, i: 2, j: 0 },
-    { c: -2, i: 0, j: 2 },
-    { c: 1, i: 4, j: 0 },
-    { c: 2, i: 2, j: 2 },
-    { c: 1, i: 0, j: 4 },
-  ];
-  const shapes: Polynomial[] = [];
-  for (let sum = parity; sum <= power; sum += 2) {
-    for (let i = 0; i <= sum; i++) shapes.push(multiply(clamped, [{ c: 1, i, j: sum - i }]));
-  }
-  return shapes;
 }

@@ -1,3 +1,5 @@
+import { cholesky, forward } from './cholesky.js';
+
 /**
  * The largest eigenvalue μ of S c = μ K c for symmetric S and symmetric positive definite K.
  *
@@ -7,43 +9,17 @@
  * @param K the same
  */
 export function largestEigenvalue(S: readonly (readonly number[])[], K: readonly (readonly number[])[]): number {
-  const L = cholesky(K);
+  const L = cholesky(K) ?? K.map((row) => Float64Array.from(row, () => Number.NaN));
   const half = forward(L, S);
   return largestOf(forward(L, transposed(half)));
 }
 
-const at = (m: readonly (readonly number[])[], i: number, j: number): number => m[i]?.[j] ?? 0;
-const transposed = (m: readonly (readonly number[])[]): number[][] => m.map((_, i) => m.map((row) => row[i] ?? 0));
-
-function cholesky(K: readonly (readonly number[])[]): number[][] {
-  const L = K.map((row) => row.map(() => 0));
-  L.forEach((row, i) => {
-    for (let j = 0; j <= i; j++) {
-      let rest = at(K, i, j);
-      for (let k = 0; k < j; k++) rest -= at(L, i, k) * at(L, j, k);
-      row[j] = i === j ? Math.sqrt(rest) : rest / at(L, j, j);
-    }
-  });
-  return L;
-}
-
-/** L⁻¹ M by forward substitution. */
-function forward(L: readonly (readonly number[])[], M: readonly (readonly number[])[]): number[][] {
-  const X: number[][] = [];
-  M.forEach((row, i) => {
-    X.push(
-      row.map((value, j) => {
-        let rest = value;
-        for (let k = 0; k < i; k++) rest -= at(L, i, k) * at(X, k, j);
-        return rest / at(L, i, i);
-      }),
-    );
-  });
-  return X;
-}
+const at = (m: readonly ArrayLike<number>[], i: number, j: number): number => m[i]?.[j] ?? 0;
+const transposed = (m: readonly Float64Array[]): Float64Array[] =>
+  m.map((_, i) => Float64Array.from(m, (row) => row[i] ?? 0));
 
 /** Turns pairs of axes until nothing is left beside the diagonal. */
-function largestOf(m: number[][]): number {
+function largestOf(m: Float64Array[]): number {
   const n = m.length;
   for (let sweep = 0; sweep < 30; sweep++) {
     let beside = 0;
@@ -60,7 +36,7 @@ function largestOf(m: number[][]): number {
   return Math.max(...m.map((row, i) => row[i] ?? 0));
 }
 
-function rotate(m: number[][], p: number, q: number): void {
+function rotate(m: Float64Array[], p: number, q: number): void {
   const beside = at(m, p, q);
   if (beside === 0) return;
   const theta = (at(m, q, q) - at(m, p, p)) / (2 * beside);

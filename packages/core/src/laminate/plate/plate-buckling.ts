@@ -37,8 +37,8 @@ export interface PlateBuckling {
  * Buckling of a simply supported specially orthotropic plate under membrane forces along x and y.
  *
  * Multiplier = min over m, n of K_mn / (-Nx α² - Ny β²) with α = mπ/a, β = nπ/b and K_mn that of a thin plate or of first-order
- * theory; with shear no more than the crimping load Hx/(-Nx) or Hy/(-Ny). Shear forces Nxy, D16, D26 and prebuckling bending are not
- * covered.
+ * theory; with shear no more than the crimping load Hx/(-Nx) or Hy/(-Ny). Clamped edges, shear forces Nxy, D16, D26 and
+ * prebuckling bending are not covered: a plate loaded by Nxy may buckle much earlier than its Nx and Ny say.
  *
  * @param plate m
  * @param load N/m; at least one of Nx, Ny negative (compression)

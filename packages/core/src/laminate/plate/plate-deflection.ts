@@ -21,13 +21,27 @@ export interface PlateDeflection {
   readonly sources: readonly SourceKey[];
 }
 
+/** Deflection in thicknesses from which stretching of the middle surface matters (common practice, no source). */
+const large = 0.5;
+
+function largeNotes(thicknesses: number): Note[] {
+  if (thicknesses <= large) return [];
+  return [
+    {
+      level: 'warning',
+      text: `The plate deflects by ${thicknesses.toPrecision(2)} of its thickness. Above ${large} a plate whose edges cannot draw in stretches too and deflects less than computed (common practice, no source).`,
+    },
+  ];
+}
+
 /** Half waves of the series for uniform pressure; its terms fall with the third power at least. */
 const halfWaves = 199;
 
 /**
  * Deflection at the centre of a simply supported plate under pressure, by Navier's series.
  *
- * w = Σ q_mn / K_mn sin(mπ/2) sin(nπ/2) with q_mn = 16 p/(π² m n) over odd m, n for uniform pressure.
+ * w = Σ q_mn / K_mn sin(mπ/2) sin(nπ/2) with q_mn = 16 p/(π² m n) over odd m, n for uniform pressure. Small deflections, against which
+ * the plate does not stretch; clamped edges are not covered.
  *
  * @param plate m
  * @returns m, positive with the pressure
@@ -51,5 +65,10 @@ export function plateDeflection(laminate: Laminate, { a, b }: Plate, load: Plate
       withShear += q / shearModeStiffness(p, alpha, beta);
     }
   }
-  return { thin, withShear, notes: p.notes, sources: uniqueSources(p.sources, ['jones-1999', 'reddy-2004']) };
+  return {
+    thin,
+    withShear,
+    notes: [...p.notes, ...largeNotes(Math.abs(withShear) / laminate.thickness)],
+    sources: uniqueSources(p.sources, ['jones-1999', 'reddy-2004']),
+  };
 }

@@ -40,7 +40,8 @@ const mostModes = 25;
  * Natural frequencies of a simply supported specially orthotropic plate in vacuum.
  *
  * ω² = K_mn / (I0 + I2 (α² + β²)) for a thin plate; with shear the lowest root of K_mn(I2 ω²) = I0 ω². I0 = Σ ρ t,
- * I2 = Σ ρ (t z² + t³/12). Water around the plate, which lowers the frequency much, is not covered.
+ * I2 = Σ ρ (t z² + t³/12). Water around the plate, which lowers the frequency much, and clamped
+ * edges are not covered.
  *
  * @param plate m
  * @returns Hz

@@ -7,7 +7,7 @@ import { demandShearStiffness, type Matrix2, transverseShear } from '../shear/in
 import { stiffness } from '../stiffness.js';
 import type { Laminate, Matrix3, Vector3 } from '../types.js';
 
-/** A rectangle simply supported on all four edges. */
+/** A rectangle simply supported on all four edges; clamped and free edges are not covered. */
 export interface Plate {
   /** Along x and y, m. */
   readonly a: number;

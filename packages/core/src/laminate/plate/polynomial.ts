@@ -1,9 +1,18 @@
 /** A polynomial in ξ and η: the sum of c ξ^i η^j. */
 export type Polynomial = readonly { readonly c: number; readonly i: number; readonly j: number }[];
 
-/** The product, term by term; like terms stay apart. */
+/** The product, like terms put together. */
 export function multiply(p: Polynomial, q: Polynomial): Polynomial {
-  return p.flatMap((s) => q.map((t) => ({ c: s.c * t.c, i: s.i + t.i, j: s.j + t.j })));
+  const terms = new Map<string, { c: number; readonly i: number; readonly j: number }>();
+  for (const s of p) {
+    for (const t of q) {
+      const [i, j] = [s.i + t.i, s.j + t.j];
+      const term = terms.get(`${i} ${j}`);
+      if (term === undefined) terms.set(`${i} ${j}`, { c: s.c * t.c, i, j });
+      else term.c += s.c * t.c;
+    }
+  }
+  return [...terms.values()];
 }
 
 /** Derivative by ξ. */
@@ -13,6 +22,10 @@ export const xDerivative = (p: Polynomial): Polynomial =>
 /** Derivative by η. */
 export const yDerivative = (p: Polynomial): Polynomial =>
   p.filter(({ j }) => j > 0).map(({ c, i, j }) => ({ c: c * j, i, j: j - 1 }));
+
+/** Its value at a point. */
+export const valueAt = (p: Polynomial, x: number, y: number): number =>
+  p.reduce((sum, { c, i, j }) => sum + c * x ** i * y ** j, 0);
 
 /**
  * Integral of a product over the disk ξ² + η² ≤ 1.

@@ -24,8 +24,8 @@ export interface AllenCriteria {
   readonly weakCore: number;
 }
 
-/** The value of a criterion from which an assumption costs less than a per cent. */
-export const criterionLimit = 100;
+/** The value above which the assumption of thin faces, or that of a weak core, costs less than a per cent. */
+export const thinFaceWeakCoreLimit = 100;
 
 /**
  * Stiffness of a sandwich along one direction by hand-book theory, from the membrane moduli of its faces.
@@ -77,7 +77,8 @@ export interface SandwichSpan {
  * θ = k² D0/S, p (1 + θ)/(k⁴ (D0 + Dl (1 + θ))).
  *
  * @returns m
- * @throws out-of-range when span or pressure is not finite, or the span not above 0
+ * @throws out-of-range when span or pressure is not finite, or the span not above 0; when D or S is not above 0, or the faces' own
+ *   stiffness not from 0 to D
  * @source Allen 1969, ch. 2
  */
 export function allenDeflection(
@@ -91,10 +92,28 @@ export function allenDeflection(
       allowed: 'a finite span above 0 and a finite pressure',
     });
   }
+  demandStiffness(D, local, S);
   const k2 = (Math.PI / span) ** 2;
   const theta = (k2 * (D - local)) / S;
   return {
     thinFaces: p / (k2 * k2 * D) + p / (k2 * S),
     thickFaces: (p * (1 + theta)) / (k2 * k2 * (D - local + local * (1 + theta))),
   };
+}
+
+/** A sandwich without stiffness bends without limit. */
+function demandStiffness(D: number, local: number, S: number): void {
+  if (!(D > 0 && Number.isFinite(D))) {
+    fail({ code: 'out-of-range', message: `D = ${D} N m`, allowed: 'a finite bending stiffness above 0' });
+  }
+  if (!(S > 0 && Number.isFinite(S))) {
+    fail({ code: 'out-of-range', message: `S = ${S} N/m`, allowed: 'a finite shear stiffness above 0' });
+  }
+  if (!(local >= 0 && local <= D)) {
+    fail({
+      code: 'out-of-range',
+      message: `local = ${local} N m`,
+      allowed: `bending stiffness of the faces about themselves from 0 to D = ${D} N m`,
+    });
+  }
 }

@@ -2,8 +2,8 @@ export {
   type AllenCriteria,
   type AllenStiffness,
   allenDeflection,
-  criterionLimit,
   type SandwichSpan,
+  thinFaceWeakCoreLimit,
 } from './allen.js';
 export { sandwichChecks } from './sandwich-checks.js';
 export type {

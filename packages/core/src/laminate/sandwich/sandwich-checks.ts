@@ -1,3 +1,4 @@
+import type { Ply } from '../../material/index.js';
 import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { shearStiffnessOf, transverseShear } from '../shear/index.js';
 import type { Laminate } from '../types.js';
@@ -85,14 +86,18 @@ export function sandwichChecks(laminate: Laminate, options: SandwichOptions = {}
   };
 }
 
+/** Modulus of a core's ply through the thickness, Pa; that of its plane, the lower one, when it gives none. */
+const throughThickness = ({ E1, E2, E3 }: Ply): number => E3 ?? Math.min(E1, E2);
+
 /** The core as one layer: plies in series for shear through the thickness, the softest for the modulus and the weakest for strength. */
 function coreOf({ plies, thickness }: Laminate): SandwichCore {
-  const inSeries = (of: (ply: (typeof plies)[number]) => number): number =>
+  const inSeries = (of: (ply: Ply) => number): number =>
     thickness / plies.reduce((sum, ply) => sum + ply.thickness / of(ply), 0);
-  const strengths = plies.flatMap((ply) => ply.strengths?.S ?? []);
+  const strengths = plies.flatMap((ply) => ply.shearStrength ?? ply.strengths?.S ?? []);
   return {
     thickness,
-    E: Math.min(...plies.map(({ E1, E2 }) => Math.min(E1, E2))),
+    E: Math.min(...plies.map(throughThickness)),
+    modulusAssumed: plies.some(({ E3 }) => E3 === undefined),
     Gx: inSeries((ply) => shearStiffnessOf(ply)[0]),
     Gy: inSeries((ply) => shearStiffnessOf(ply)[2]),
     ...(strengths.length < plies.length ? {} : { shearStrength: Math.min(...strengths) }),

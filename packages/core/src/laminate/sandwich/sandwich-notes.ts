@@ -1,15 +1,23 @@
 import type { Note } from '../../provenance/index.js';
-import { criterionLimit } from './allen.js';
+import { thinFaceWeakCoreLimit } from './allen.js';
 import type { Sandwich } from './types.js';
 
 /** What the reader of the checks of a sandwich must know. */
 export function sandwichNotes(checks: Omit<Sandwich, 'notes' | 'sources'>): Note[] {
-  const notes: Note[] = [
-    {
+  const { tool, bag } = checks;
+  const notes: Note[] = [];
+  if (checks.core.modulusAssumed) {
+    notes.push({
       level: 'assumption',
-      text: 'The modulus of the core through its thickness is taken as that in its plane; a core with a grain or cells needs its own.',
-    },
-  ];
+      text: 'The modulus of the core through its thickness is taken as that in its plane; a core with a grain or cells needs its own, E3.',
+    });
+  }
+  if ([tool.x, tool.y, bag.x, bag.y].some(({ faceStress }) => faceStress !== undefined && faceStress < 0)) {
+    notes.push({
+      level: 'assumption',
+      text: 'Wrinkling is judged along x and along y, each alone: compression along both at once and shear in the plane of a face are not covered.',
+    });
+  }
   for (const axis of ['x', 'y'] as const) notes.push(...criteriaNotes(checks, axis), ...depthNotes(checks, axis));
   if (checks.coreShear !== undefined && checks.core.shearStrength === undefined) {
     notes.push({
@@ -23,17 +31,17 @@ export function sandwichNotes(checks: Omit<Sandwich, 'notes' | 'sources'>): Note
 function criteriaNotes(checks: Omit<Sandwich, 'notes' | 'sources'>, axis: 'x' | 'y'): Note[] {
   const { thinFaces, weakCore } = checks[axis].criteria;
   const notes: Note[] = [];
-  if (thinFaces < criterionLimit) {
+  if (thinFaces < thinFaceWeakCoreLimit) {
     notes.push({
       level: 'warning',
-      text: `The faces are not thin: 3 (d/t)² is ${thinFaces.toPrecision(3)}, under ${criterionLimit}. Formulas for thin faces are off by more than a per cent; D and H of the laminate are not.`,
+      text: `The faces are not thin: 3 (d/t)² is ${thinFaces.toPrecision(3)}, under ${thinFaceWeakCoreLimit}. Formulas for thin faces are off by more than a per cent; D and H of the laminate are not.`,
       source: 'allen-1969',
     });
   }
-  if (weakCore < criterionLimit) {
+  if (weakCore < thinFaceWeakCoreLimit) {
     notes.push({
       level: 'warning',
-      text: `The core is not weak along ${axis}: 6 Ef t d²/(Ec c³) is ${weakCore.toPrecision(3)}, under ${criterionLimit}. It carries bending, and shear stress in it is not even.`,
+      text: `The core is not weak along ${axis}: 6 Ef t d²/(Ec c³) is ${weakCore.toPrecision(3)}, under ${thinFaceWeakCoreLimit}. It carries bending, and shear stress in it is not even.`,
       source: 'allen-1969',
     });
   }
@@ -43,10 +51,11 @@ function criteriaNotes(checks: Omit<Sandwich, 'notes' | 'sources'>, axis: 'x' | 
 function depthNotes({ core, tool, bag }: Omit<Sandwich, 'notes' | 'sources'>, axis: 'x' | 'y'): Note[] {
   const depth = Math.max(tool[axis].depth, bag[axis].depth);
   if (depth <= core.thickness / 2) return [];
+  const share = ((100 * depth) / core.thickness).toPrecision(3);
   return [
     {
       level: 'warning',
-      text: `Wrinkles along ${axis} reach ${(1000 * depth).toPrecision(3)} mm into the core, more than half of its ${(1000 * core.thickness).toPrecision(3)} mm: the waves of both faces meet, and the computed wrinkling stress is that of a deeper core.`,
+      text: `Wrinkles along ${axis} would reach ${share} % of the core's thickness into it, more than half: the waves of both faces meet, and the computed wrinkling stress is that of a deeper core.`,
       source: 'hoff-mautner-1945',
     },
   ];

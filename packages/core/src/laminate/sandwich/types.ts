@@ -42,8 +42,10 @@ export interface SandwichFace {
 
 export interface SandwichCore {
   readonly thickness: number;
-  /** Through the thickness, Pa, taken from its plane. */
+  /** Through the thickness, Pa. */
   readonly E: number;
+  /** True where a ply of the core gives no modulus through its thickness, and that of its plane stands for it. */
+  readonly modulusAssumed: boolean;
   /** Pa, in the planes xz and yz. */
   readonly Gx: number;
   readonly Gy: number;

@@ -1,5 +1,6 @@
 import { fail } from '../../problem/index.js';
-import { type Note, type SourceKey, uniqueSources } from '../../provenance/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import { stiffness } from '../stiffness.js';
 import type { Laminate } from '../types.js';
 import { cylindrical, flowAt, type MomentGradient, type PlyFlow, shearFlow, stressOf } from './shear-flow.js';
 
@@ -49,7 +50,8 @@ type Component = (flow: PlyFlow, s: number) => number;
  * @param load shear forces, or the change of the moments Mx, My, Mxy along x and y, N/m; what is not given is 0
  * @param pointsPerPly whole, 2 or more, evenly from the lower to the upper face of each ply; 3 when not given
  * @returns Pa
- * @throws not-a-number when a force is not finite; out-of-range for the number of points; not-admissible as `stiffness`
+ * @throws not-a-number when a force is not finite; not-computable when a stress is not; out-of-range for the number of points;
+ *   not-admissible as `stiffness`
  * @source Whitney 1973; Vlachoutsis 1992
  */
 export function shearStressDistribution(
@@ -74,19 +76,41 @@ export function shearStressDistribution(
       stressOf(flowAt(flow, s), gradient)[i];
   const [xz, yz] = [component(0), component(1)];
   const flows = shearFlow(laminate);
+  const points = flows.flatMap((flow, k) =>
+    Array.from({ length: pointsPerPly }, (_, i): ShearStressPoint => {
+      const s = (flow.thickness * i) / (pointsPerPly - 1);
+      const [tauXz, tauYz] = stressOf(flowAt(flow, s), gradient);
+      return { ply: k + 1, z: flow.lower + s, tauXz, tauYz };
+    }),
+  );
+  const peaks = { peakXz: peak(flows, xz), peakYz: peak(flows, yz) };
+  if (!points.every(({ tauXz, tauYz }) => Number.isFinite(tauXz) && Number.isFinite(tauYz))) {
+    fail({
+      code: 'not-computable',
+      message: 'the shear stress through the thickness is not a finite number',
+      allowed: 'forces whose stresses a number of 64 bits can hold',
+    });
+  }
   return {
-    points: flows.flatMap((flow, k) =>
-      Array.from({ length: pointsPerPly }, (_, i): ShearStressPoint => {
-        const s = (flow.thickness * i) / (pointsPerPly - 1);
-        const [tauXz, tauYz] = stressOf(flowAt(flow, s), gradient);
-        return { ply: k + 1, z: flow.lower + s, tauXz, tauYz };
-      }),
-    ),
-    peakXz: peak(flows, xz),
-    peakYz: peak(flows, yz),
-    notes: laminate.notes,
+    points,
+    ...peaks,
+    notes: 'alongX' in load ? laminate.notes : uniqueNotes([...laminate.notes, ...twistNotes(laminate)]),
     sources: uniqueSources(laminate.sources, ['whitney-1973', 'vlachoutsis-1992']),
   };
+}
+
+/** Share of twist in the bending stiffness, D16²/(D11 D66), from which a note says what is supposed about Mxy. */
+const twistMatters = 0.01;
+
+function twistNotes(laminate: Laminate): Note[] {
+  const [[D11 = 0, , D16 = 0], [, D22 = 0, D26 = 0], [, , D66 = 0]] = stiffness(laminate).D;
+  if (!(Math.max((D16 * D16) / D11, (D26 * D26) / D22) > twistMatters * D66)) return [];
+  return [
+    {
+      level: 'assumption',
+      text: 'Shear forces do not say how the twisting moment changes along the laminate; it is supposed not to. Bending and twisting are coupled here: in a strip held from twisting the shear stress differs, by a tenth and more.',
+    },
+  ];
 }
 
 /** The largest magnitude over the faces of the plies and the vertices of their parabolas. */
@@ -95,7 +119,7 @@ function peak(flows: readonly PlyFlow[], component: Component): ShearStressPeak 
   flows.forEach((flow, k) => {
     const t = flow.thickness;
     const [first, middle, last] = [component(flow, 0), component(flow, t / 2), component(flow, t)];
-    const vertex = (t * (3 * first - 4 * middle + last)) / (4 * (first - 2 * middle + last));
+    const vertex = ((t / 2) * (0.75 * first - middle + 0.25 * last)) / (0.5 * first - middle + 0.5 * last);
     for (const s of [0, t, ...(vertex > 0 && vertex < t ? [vertex] : [])]) {
       const stress = component(flow, s);
       if (Math.abs(stress) > Math.abs(found.stress)) found = { stress, z: flow.lower + s, ply: k + 1 };

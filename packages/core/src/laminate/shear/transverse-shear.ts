@@ -1,3 +1,4 @@
+import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { Laminate } from '../types.js';
 import { inverse2, type Matrix2 } from './matrix2.js';
@@ -33,7 +34,7 @@ const gauss = [
  *
  * @param laminate plies from the tool side; G13 and G23 where known, else assumed (a note says how)
  * @returns H in N/m and its factors against Σ G t
- * @throws not-admissible as `stiffness`
+ * @throws not-admissible as `stiffness`; not-computable when H leaves the range of numbers
  * @source Whitney 1973; Vlachoutsis 1992
  */
 export function transverseShear(laminate: Laminate): TransverseShear {
@@ -56,6 +57,13 @@ export function transverseShear(laminate: Laminate): TransverseShear {
     }
   });
   const H = inverse2(c11, c12, c22);
+  if (!Number.isFinite(H[0][0] + H[0][1] + H[1][1])) {
+    fail({
+      code: 'not-computable',
+      message: 'the shear stiffness through the thickness is not a finite number',
+      allowed: 'shear moduli whose products a number of 64 bits can hold',
+    });
+  }
   return {
     H,
     kx: H[0][0] / sumX,

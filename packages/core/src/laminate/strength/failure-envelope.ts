@@ -2,18 +2,20 @@ import { cosDegrees, sinDegrees } from '../../numeric/index.js';
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { Load } from '../load.js';
-import { respond } from '../respond.js';
+import { type Response, respond } from '../respond.js';
 import type { Laminate, Vector3 } from '../types.js';
 import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
 import { criterionNotes, criterionSources } from './criterion-models.js';
-import { type FaceStress, faceStress, residualState } from './face-stress.js';
+import { faceStress, unstressed } from './face-stress.js';
 import { notMultiplied } from './failure.js';
 import type { FailureMode } from './mode.js';
 import { splitLoad } from './split-load.js';
 import { brokenByResidual } from './strength-ratio.js';
-import { type Face, laminateStrength, type PlyFailure, plyFailures, weakest } from './weakest.js';
+import { type Face, laminateStrength } from './weakest.js';
+import { type WeakestFace, weakestAlong } from './weakest-direction.js';
 
-const loadComponents = ['Nx', 'Ny', 'Nxy', 'Mx', 'My', 'Mxy'] as const;
+/** The six components of a load, in the order x, y, xy of forces and of moments. */
+export const loadComponents = ['Nx', 'Ny', 'Nxy', 'Mx', 'My', 'Mxy'] as const;
 
 export type LoadComponent = (typeof loadComponents)[number];
 
@@ -61,22 +63,52 @@ export interface FailureEnvelope {
  * @source Jones 1999, ch. 4.7; sources of the criterion
  */
 export function failureEnvelope(laminate: Laminate, options: EnvelopeOptions): FailureEnvelope {
-  const criterion = choice('criterion', options.criterion, failureCriteria);
-  const [first, second] = options.components;
-  for (const name of options.components) choice('component', name, loadComponents);
+  choice('criterion', options.criterion, failureCriteria);
+  return envelopeOf(laminate, solvePlane(laminate, options.components, options), options);
+}
+
+/** The responses that an envelope combines: to each of its two components alone at 1 N/m or 1 N, to heat and moisture. */
+export interface SolvedPlane {
+  readonly components: readonly [LoadComponent, LoadComponent];
+  readonly units: readonly [Response, Response];
+  readonly residual: Response | undefined;
+}
+
+/** Solves what {@link envelopeOf} combines, once for any number of criteria. @throws as {@link failureEnvelope} */
+export function solvePlane(
+  laminate: Laminate,
+  components: readonly [LoadComponent, LoadComponent],
+  surroundings: Pick<Load, 'temperatureChange' | 'temperatureGradient' | 'moisture'>,
+): SolvedPlane {
+  const [first, second] = components;
+  for (const name of components) choice('component', name, loadComponents);
   if (first === second) {
     fail({ code: 'contradiction', message: `both components are ${first}`, allowed: 'two different components' });
   }
+  const { temperatureChange = 0, temperatureGradient = 0, moisture = 0 } = surroundings;
+  const { residual } = splitLoad({ temperatureChange, temperatureGradient, moisture });
+  return {
+    components,
+    units: [respond(laminate, unitLoad(first)), respond(laminate, unitLoad(second))],
+    residual: residual === undefined ? undefined : respond(laminate, residual),
+  };
+}
+
+/** {@link failureEnvelope} from responses that are solved already. */
+export function envelopeOf(
+  laminate: Laminate,
+  { components, units, residual }: SolvedPlane,
+  options: Omit<EnvelopeOptions, 'components'>,
+): FailureEnvelope {
+  const { criterion } = options;
+  const [first, second] = components;
   const count = checkedCount(options.count ?? 72);
   const strength = laminateStrength(laminate, criterion, options);
-  const { temperatureChange = 0, temperatureGradient = 0, moisture = 0 } = options;
-  const residual = splitLoad({ temperatureChange, temperatureGradient, moisture }).residual;
-  const cured = residualState(laminate, residual);
-  const units = options.components.map((name) => respond(laminate, unitLoad(name)));
-  const [sx = [], sy = []] = units.map(faceStress);
+  const [sx, sy] = [faceStress(units[0]), faceStress(units[1])];
+  const cured = residual === undefined ? unstressed(laminate) : faceStress(residual);
 
-  const at = (x: number, y: number): PlyFailure | undefined =>
-    weakest(plyFailures(laminate, criterion, strength, combined(sx, sy, x, y), cured.stress));
+  const at = (x: number, y: number): WeakestFace | undefined =>
+    weakestAlong(laminate, criterion, strength, [sx, sy, cured], x, y);
   const size = (name: LoadComponent, x: number, y: number): number =>
     Math.max(at(x, y)?.ratio ?? stressless(name), at(-x, -y)?.ratio ?? stressless(name));
   const [width, height] = [size(first, 1, 0), size(second, 0, 1)];
@@ -94,7 +126,7 @@ export function failureEnvelope(laminate: Laminate, options: EnvelopeOptions): F
   const start = points[0];
   return {
     criterion,
-    components: options.components,
+    components,
     points: start === undefined ? points : [...points, start],
     notes: uniqueNotes([
       ...criterionNotes(criterion, options),
@@ -102,7 +134,7 @@ export function failureEnvelope(laminate: Laminate, options: EnvelopeOptions): F
       ...(residual === undefined ? [] : [notMultiplied]),
       ...(width === 0 ? [brokenByResidual] : []),
       ...units.flatMap(({ notes }) => notes),
-      ...cured.notes,
+      ...(residual?.notes ?? []),
     ]),
     sources: uniqueSources(...units.map(({ sources }) => sources), criterionSources[criterion]),
   };
@@ -116,14 +148,6 @@ function unitLoad(name: LoadComponent): Load {
     Number(name === xy),
   ];
   return { N: of('Nx', 'Ny', 'Nxy'), M: of('Mx', 'My', 'Mxy') };
-}
-
-function combined(sx: readonly FaceStress[], sy: readonly FaceStress[], x: number, y: number): FaceStress[] {
-  const sum = (p: Vector3, q: Vector3): Vector3 => [x * p[0] + y * q[0], x * p[1] + y * q[1], x * p[2] + y * q[2]];
-  return sx.map(({ top, bottom }, k) => {
-    const other = sy[k];
-    return other === undefined ? { top, bottom } : { top: sum(top, other.top), bottom: sum(bottom, other.bottom) };
-  });
 }
 
 function checkedCount(count: number): number {

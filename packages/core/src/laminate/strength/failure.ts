@@ -1,12 +1,11 @@
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { Load } from '../load.js';
-import { respond } from '../respond.js';
 import type { Laminate } from '../types.js';
 import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
 import { criterionNotes, criterionSources } from './criterion-models.js';
-import { faceStress, residualState, unstressed } from './face-stress.js';
+import { faceStress, unstressed } from './face-stress.js';
 import { type FailureMode, noMode } from './mode.js';
-import { splitLoad } from './split-load.js';
+import { type SolvedLoad, solveLoad } from './solved-load.js';
 import { brokenByResidual } from './strength-ratio.js';
 import { type Face, laminateStrength, type PlyFailure, plyFailures, weakest } from './weakest.js';
 
@@ -52,19 +51,24 @@ export function failure(
   criterion: Criterion,
   options: StrengthOptions = {},
 ): LaminateFailure {
+  return failureUnder(laminate, solveLoad(laminate, load), criterion, options);
+}
+
+/** {@link failure} from responses that are solved already, so that several criteria cost one solution. */
+export function failureUnder(
+  laminate: Laminate,
+  { mechanical, residual }: SolvedLoad,
+  criterion: Criterion,
+  options: StrengthOptions = {},
+): LaminateFailure {
   choice('criterion', criterion, failureCriteria);
   const strength = laminateStrength(laminate, criterion, options);
-  const { mechanical, residual } = splitLoad(load);
-  const response = respond(laminate, mechanical);
-  const s = faceStress(response);
-  const cured = residualState(laminate, residual);
+  const s = faceStress(mechanical);
+  const none = unstressed(laminate);
 
-  const perPly = plyFailures(laminate, criterion, strength, s, cured.stress);
+  const perPly = plyFailures(laminate, criterion, strength, s, residual === undefined ? none : faceStress(residual));
   const first = firstFailure(perPly);
-  const alone =
-    residual === undefined
-      ? undefined
-      : firstFailure(plyFailures(laminate, criterion, strength, s, unstressed(laminate)));
+  const alone = residual === undefined ? undefined : firstFailure(plyFailures(laminate, criterion, strength, s, none));
   return {
     criterion,
     ...first,
@@ -76,10 +80,10 @@ export function failure(
       ...(residual === undefined ? [] : [notMultiplied]),
       ...(first.ratio === 0 ? [brokenByResidual] : []),
       ...(first.ratio === undefined ? [unloaded] : []),
-      ...response.notes,
-      ...cured.notes,
+      ...mechanical.notes,
+      ...(residual?.notes ?? []),
     ]),
-    sources: uniqueSources(response.sources, criterionSources[criterion]),
+    sources: uniqueSources(mechanical.sources, criterionSources[criterion]),
   };
 }
 
@@ -89,7 +93,8 @@ export const notMultiplied: Note = {
   text: 'Stress from heat and moisture stays as it is; the strength ratio multiplies the mechanical load only.',
 };
 
-const unloaded: Note = {
+/** Says why there is no ratio. */
+export const unloaded: Note = {
   level: 'warning',
   text: 'The load puts no mechanical stress on any ply that has strengths, so there is no strength ratio.',
 };

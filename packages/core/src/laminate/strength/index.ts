@@ -5,16 +5,21 @@ export {
   puckInclinations,
   type StrengthOptions,
   type TsaiHillVariant,
+  tsaiHillVariants,
 } from './criterion.js';
 export { criterionSources, type RatioFunction, ratioFunctions } from './criterion-models.js';
-export type { Damage, Discount } from './discount.js';
-export { type FirstFailure, failure, type LaminateFailure } from './failure.js';
+export { type Damage, type Discount, discounts } from './discount.js';
+export { type FirstFailure, failure, failureUnder, type LaminateFailure, unloaded } from './failure.js';
 export {
   type EnvelopeOptions,
   type EnvelopePoint,
+  envelopeOf,
   type FailureEnvelope,
   failureEnvelope,
   type LoadComponent,
+  loadComponents,
+  type SolvedPlane,
+  solvePlane,
 } from './failure-envelope.js';
 export type { FailureMode, ModeKey } from './mode.js';
 export { progressiveFailure } from './progressive-failure.js';
@@ -25,6 +30,7 @@ export type {
   ProgressiveStep,
   StepPly,
 } from './progressive-types.js';
+export { type SolvedLoad, solveLoad } from './solved-load.js';
 export { type StrengthConstants, type StrengthPly, strengthConstants } from './strength-constants.js';
 export { type PointFailure, type StrengthRatio, strengthRatio } from './strength-ratio.js';
 export { type TsaiWuCoefficients, tsaiWuCoefficients } from './tsai-wu-coefficients.js';

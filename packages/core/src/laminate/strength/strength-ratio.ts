@@ -23,7 +23,7 @@ export const noStress: Vector3 = [0, 0, 0];
 
 /** The ratio and the mode at one point, without notes. */
 export function pointFailure(criterion: Criterion, s: Vector3, r: Vector3, c: StrengthConstants): PointFailure {
-  const ratio = ratioFunctions[criterion](s[0], s[1], s[2], r[0], r[1], r[2], c);
+  const ratio = ratioFunctions[criterion](s[0], s[1], s[2], r[0], r[1], r[2], c, Number.POSITIVE_INFINITY);
   if (!Number.isFinite(ratio)) return { ratio: undefined, ...noMode };
   const at: Vector3 = [r[0] + ratio * s[0], r[1] + ratio * s[1], r[2] + ratio * s[2]];
   return { ratio, ...modeAt(criterion, at, c) };

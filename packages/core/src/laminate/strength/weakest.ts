@@ -67,7 +67,7 @@ const alike = 1e-12;
 const orNever = (ratio: number | undefined): number => ratio ?? Number.POSITIVE_INFINITY;
 
 /** Whether the first ratio is less than the second by more than rounding. */
-const less = (a: number | undefined, b: number | undefined): boolean => orNever(a) < orNever(b) * (1 - alike);
+export const less = (a: number | undefined, b: number | undefined): boolean => orNever(a) < orNever(b) * (1 - alike);
 
 /** A ply from its two faces. */
 export function plyFailure({ plies }: Laminate, k: number, top: PointFailure, bottom: PointFailure): PlyFailure {

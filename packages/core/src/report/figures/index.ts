@@ -1,3 +1,5 @@
+export { chartFigure } from './chart.js';
+export type { ChartBand, ChartInput, ChartMark, ChartQuantity, ChartSeries } from './chart-input.js';
 export { escapeMarkup, withoutControls } from './markup.js';
 export type { BandKind, BandPly } from './ply-band.js';
 export { type PolarCurve, type PolarFigureInput, polarFigure } from './polar.js';

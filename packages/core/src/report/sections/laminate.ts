@@ -5,6 +5,12 @@ import type { KindName, UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { type BandKind, polarFigure, stackFigure } from '../figures/index.js';
 import { amount, amountOr, heading, listOf, slug, table, withoutNoise } from './build.js';
+import { laminateBlister } from './laminate-blister.js';
+import { laminateEdge } from './laminate-edge.js';
+import { laminateExpansion } from './laminate-expansion.js';
+import { laminatePanel } from './laminate-panel.js';
+import { laminateSandwich } from './laminate-sandwich.js';
+import { laminateShear } from './laminate-shear.js';
 
 /** How a ply is drawn. */
 const bandKind = (ply: Ply): BandKind =>
@@ -205,6 +211,12 @@ export function laminateSection(result: LaminateResult, units: UnitSystem): Bloc
     polar(result, id, units),
     ...stiffnessTables(result, id),
     parametersTable(result, id),
+    ...laminateShear(result, id),
+    ...laminateSandwich(result, id),
     { kind: 'notes', notes: result.notes },
+    ...laminateExpansion(result, id, units),
+    ...laminateEdge(result, id, units),
+    ...laminatePanel(result, id, units),
+    ...laminateBlister(result, id, units),
   ];
 }

@@ -2,6 +2,7 @@ import type { Results, TargetResult } from '../../design/index.js';
 import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { amount, amountOr, heading, listOf, table } from './build.js';
+import { loadsTable } from './loads/glance.js';
 
 function laminatesTable({ laminates }: Results): Block {
   const rows = laminates.map((one): Cell[] => [
@@ -105,6 +106,7 @@ export function overviewSection(results: Results, units: UnitSystem): Block[] {
     ...targetsTable(results, units),
     laminatesTable(results),
     ...stitchingTable(results),
+    ...loadsTable(results),
     ...(warnings.length === 0
       ? []
       : [{ kind: 'notes' as const, notes: [...new Map(warnings.map((note) => [note.text, note])).values()] }]),
