@@ -30,7 +30,7 @@ function withC({ qbarTable, thickness, row }: Batch, { table, loads }: BatchStre
     const rows = qbarTable.length / 6;
     const { F1, F2, F11, F22, F66, F12 } = tsaiWuCoefficients(strengths);
     const coefficients = Float64Array.from(Array.from({ length: rows }, () => [F1, F2, F11, F22, F66, F12]).flat());
-    const input = Buffer.concat([qbarTable, table, coefficients, loads, thickness, row].map(bytes));
+    const input = Buffer.concat([qbarTable, table.stress, coefficients, loads, thickness, row].map(bytes));
     const args = [laminates, plies, rows, repeats].map(String);
     const { status, stdout } = spawnSync(program, args, { input, encoding: 'utf8' });
     const [stiff, strong, ...sums] = stdout.trim().split(' ').map(Number);

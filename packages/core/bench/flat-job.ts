@@ -11,7 +11,7 @@ import { angles, type Job, load, strengths } from './job.js';
 /** A job as the kernel takes it, with a row of its tables for every angle. */
 export function flatJob({ laminates, material }: Job): { batch: Batch; out: BatchResult; strength: BatchStrength } {
   const strength = {
-    ...makeStrengthTable([{ ...material, strengths }], angles, 'tsaiWu'),
+    table: makeStrengthTable([{ ...material, strengths }], angles, 'tsaiWu'),
     loads: Float64Array.from(load),
   };
   const plies = laminates.reduce((sum, { angles: list }) => sum + list.length, 0);

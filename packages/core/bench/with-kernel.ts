@@ -13,7 +13,7 @@ export function withKernel(job: Job) {
     cached: () => evaluateBatch(batch, out),
     perPly: () => {
       makeQbarTable([material], every, qbarTable);
-      const own = { ...makeStrengthTable([{ ...material, strengths }], every, 'tsaiWu'), loads: strength.loads };
+      const own = { table: makeStrengthTable([{ ...material, strengths }], every, 'tsaiWu'), loads: strength.loads };
       evaluateBatch({ ...batch, row, qbarTable, strength: own }, out);
     },
     answers: (): Answer[] =>

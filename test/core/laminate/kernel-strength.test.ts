@@ -51,7 +51,7 @@ function batchOf(
   temperatureChange?: readonly number[],
 ) {
   const strength = {
-    ...makeStrengthTable(materials, angles, criterion),
+    table: makeStrengthTable(materials, angles, criterion),
     loads: Float64Array.from(loads.flat()),
     ...(temperatureChange === undefined ? {} : { temperatureChange: Float64Array.from(temperatureChange) }),
   };
@@ -158,21 +158,72 @@ describe('the least strength ratio of the batch kernel', () => {
   it('refuses arrays that are too short and criteria it does not know', () => {
     const { batch, out } = batchOf([[0, 6]], 'tsaiWu', [[1e3, 0, 0, 0, 0, 0]], [0]);
     const strength = batch.strength!;
+    const { table } = strength;
     const { ratio: _, ...noRatio } = out;
     const short = [
       () => evaluateBatch({ ...batch, strength: { ...strength, loads: new Float64Array(LOAD_STRIDE + 1) } }, out),
       () => evaluateBatch({ ...batch, strength: { ...strength, temperatureChange: new Float64Array(0) } }, out),
-      () => evaluateBatch({ ...batch, strength: { ...strength, table: strength.table.subarray(1) } }, out),
-      () => evaluateBatch({ ...batch, strength: { ...strength, constants: [] } }, out),
+      () =>
+        evaluateBatch(
+          { ...batch, strength: { ...strength, table: { ...table, stress: table.stress.subarray(1) } } },
+          out,
+        ),
+      () => evaluateBatch({ ...batch, strength: { ...strength, table: { ...table, constants: [] } } }, out),
       () => evaluateBatch(batch, noRatio),
       () => evaluateBatch(batch, { ...out, weakest: new Int32Array(0) }),
     ];
     expect(short.map(problemCode)).toEqual(short.map(() => 'out-of-range'));
     const unknown = 'hope' as Criterion;
     expect(problemCode(() => makeStrengthTable(materials, angles, unknown))).toBe('not-a-choice');
-    expect(problemCode(() => evaluateBatch({ ...batch, strength: { ...strength, criterion: unknown } }, out))).toBe(
-      'not-a-choice',
+    expect(
+      problemCode(() =>
+        evaluateBatch({ ...batch, strength: { ...strength, table: { ...table, criterion: unknown } } }, out),
+      ),
+    ).toBe('not-a-choice');
+  });
+
+  it('refuses loads, temperatures and materials that are not finite, heat on a material without expansion, and offsets that fall', () => {
+    const load = [1e3, 0, 0, 0, 0, 0];
+    const { batch, out } = batchOf([[0, 6]], 'tsaiWu', [load], [0]);
+    const strength = batch.strength!;
+    const evaluate = (changed: Partial<typeof batch>) => () => evaluateBatch({ ...batch, ...changed }, out);
+    const { expansion: _, ...cold } = materials[0];
+    const coldTable = makeStrengthTable([cold, ...materials.slice(1)], angles, 'tsaiWu');
+    const heat = Float64Array.of(-10);
+    expect(
+      [
+        evaluate({ strength: { ...strength, loads: Float64Array.from([Number.NaN, ...load.slice(1)]) } }),
+        evaluate({ strength: { ...strength, loads: Float64Array.from([Number.POSITIVE_INFINITY, ...load.slice(1)]) } }),
+        evaluate({ strength: { ...strength, temperatureChange: Float64Array.of(Number.NaN) } }),
+        () => makeStrengthTable([{ ...materials[0], E1: Number.NaN }], [0], 'puck'),
+        () => makeStrengthTable(materials, [Number.NaN], 'puck'),
+        () => makeQbarTable([{ ...materials[0], E1: Number.NaN }], [0]),
+        () => makeQbarTable(materials, [Number.POSITIVE_INFINITY]),
+      ].map(problemCode),
+    ).toEqual(Array(7).fill('not-a-number'));
+    expect(problemCode(evaluate({ strength: { ...strength, table: coldTable, temperatureChange: heat } }))).toBe(
+      'not-computable',
     );
+    evaluateBatch({ ...batch, strength: { ...strength, table: coldTable } }, out);
+    expect(out.ratio[0]).toBeGreaterThan(0);
+    expect(problemCode(evaluate({ plyOffsets: Int32Array.of(2, 0) }))).toBe('out-of-range');
+    expect(problemCode(evaluate({ plyOffsets: Int32Array.of(-1, 2) }))).toBe('out-of-range');
+  });
+
+  it('takes a part of a batch by a part of its offsets', () => {
+    const load = [1e3, 200, 0, 1, 0, 0];
+    const { batch, out } = batchOf(
+      [
+        [0, 6],
+        [3, 4, 8],
+      ],
+      'puck',
+      [load],
+    );
+    evaluateBatch(batch, out);
+    const alone = batchOf([[3, 4, 8]], 'puck', [load]);
+    evaluateBatch({ ...batch, plyOffsets: batch.plyOffsets.subarray(1) }, alone.out);
+    expect(alone.out.ratio[0]).toBe(out.ratio[1]);
   });
 
   it('keeps no memory: a million laminates leave less than a byte each', () => {

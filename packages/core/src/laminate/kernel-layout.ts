@@ -41,7 +41,7 @@ export const ROW = 6;
 
 /** Laminates as flat arrays: laminate k has the plies `plyOffsets[k]` up to, not including, `plyOffsets[k + 1]`. */
 export interface Batch {
-  /** One more than there are laminates; starts with 0, never falls. */
+  /** One more than there are laminates; from 0 up, never falls. A part of a batch is a `subarray` of these. */
   readonly plyOffsets: Int32Array;
   /** Row of `qbarTable` for each ply, from the tool side of each laminate. */
   readonly row: Int32Array;
@@ -53,17 +53,24 @@ export interface Batch {
   readonly strength?: BatchStrength;
 }
 
-/** Loads of a batch and what its plies bear; all but the loads as `makeStrengthTable` gives it. */
-export interface BatchStrength {
+/** What the plies of a batch bear, by one criterion; from `makeStrengthTable`. */
+export interface StrengthTable {
   readonly criterion: Criterion;
+  /** A row of ply stress for each row of `qbarTable`. */
+  readonly stress: Float64Array;
+  /** Strength constants for each row of `qbarTable`; undefined where a ply cannot break. */
+  readonly constants: readonly (StrengthConstants | undefined)[];
+  /** Whether every material has thermal expansion. */
+  readonly expands: boolean;
+}
+
+/** Loads of a batch and what its plies bear. */
+export interface BatchStrength {
+  readonly table: StrengthTable;
   /** {@link LOAD_STRIDE} doubles per load: Nx, Ny, Nxy (N/m), Mx, My, Mxy (N); every laminate bears every load, one at a time. */
   readonly loads: Float64Array;
   /** Per load: change from the stress-free temperature, K. Its stress is not multiplied by the ratio. Zero when not given. */
   readonly temperatureChange?: Float64Array;
-  /** A row of ply stress for each row of `qbarTable`. */
-  readonly table: Float64Array;
-  /** Strength constants for each row of `qbarTable`; undefined where a ply cannot break. */
-  readonly constants: readonly (StrengthConstants | undefined)[];
 }
 
 /** What the kernel writes: `values` holds {@link STRIDE} doubles per laminate, laid out as in {@link layout}. */

@@ -1,4 +1,4 @@
-import { type Batch, type BatchResult, type BatchStrength, LOAD_STRIDE, layout } from './kernel-layout.js';
+import { type Batch, type BatchResult, LOAD_STRIDE, layout, type StrengthTable } from './kernel-layout.js';
 import { STRESS_ROW, sigma1, sigma2, tau12 } from './kernel-ply-stress.js';
 import type { RatioFunction } from './strength/criterion-models.js';
 
@@ -14,7 +14,7 @@ export const deformation = new Float64Array(2 * LOAD_STRIDE);
 export function leastRatio(
   ratio: RatioFunction,
   { plyOffsets, row, thickness }: Batch,
-  { table, constants }: BatchStrength,
+  { stress: table, constants }: StrengthTable,
   out: BatchResult,
   k: number,
   at: number,
@@ -84,7 +84,7 @@ export function leastRatioHeated(
   ratio: RatioFunction,
   change: number,
   { plyOffsets, row, thickness }: Batch,
-  { table, constants }: BatchStrength,
+  { stress: table, constants }: StrengthTable,
   out: BatchResult,
   k: number,
   at: number,

@@ -12,17 +12,17 @@ const hindered = new Float64Array(LOAD_STRIDE);
  * σ = σ_res + R σ_mech at both faces of every ply, from the inverse that stands in the kernel's output already.
  */
 export function writeRatios(batch: Batch, strength: BatchStrength, out: BatchResult, k: number, at: number): void {
-  const { criterion, loads, temperatureChange } = strength;
-  const ratio = ratioFunctions[criterion];
+  const { table, loads, temperatureChange } = strength;
+  const ratio = ratioFunctions[table.criterion];
   const count = loads.length / LOAD_STRIDE;
-  if (temperatureChange !== undefined) sumHindered(batch, strength.table, k, out.values[at + layout.thickness]!);
+  if (temperatureChange !== undefined) sumHindered(batch, table.stress, k, out.values[at + layout.thickness]!);
   for (let load = 0; load < count; load++) {
     writeDeformation(out.values, at, loads, load * LOAD_STRIDE, 1, 0);
     const change = temperatureChange === undefined ? 0 : temperatureChange[load]!;
-    if (change === 0) leastRatio(ratio, batch, strength, out, k, at, k * count + load);
+    if (change === 0) leastRatio(ratio, batch, table, out, k, at, k * count + load);
     else {
       writeDeformation(out.values, at, hindered, 0, change, LOAD_STRIDE);
-      leastRatioHeated(ratio, change, batch, strength, out, k, at, k * count + load);
+      leastRatioHeated(ratio, change, batch, table, out, k, at, k * count + load);
     }
   }
 }

@@ -1,4 +1,5 @@
 import { fail } from '../problem/index.js';
+import { checkFinite } from './check-finite.js';
 import { invertStiffness } from './kernel-inverse.js';
 import { type Batch, type BatchResult, type BatchStrength, LOAD_STRIDE, layout, ROW, STRIDE } from './kernel-layout.js';
 import { STRESS_ROW } from './kernel-ply-stress.js';
@@ -37,13 +38,15 @@ export function writeConstants(c: Float64Array, from: number, scale: number, out
  * @param batch laminates as flat arrays, see {@link Batch}
  * @param out written, see {@link BatchResult} and {@link layout}; a laminate that is not positive definite (also one without
  *   plies, with a thickness or row that is not a number of the batch) gets status 1 and zeros
- * @throws out-of-range when an array is too short for the number of laminates or plies
+ * @throws out-of-range when an array is too short for the number of laminates or plies, or offsets fall; not-a-number for loads that are not
+ *   finite; not-computable when heat acts on a material without expansion; not-a-choice for an unknown criterion
  * @source Jones 1999, ch. 4; Tsai & Pagano 1968 for the rows of the table
  */
 export function evaluateBatch(batch: Batch, out: BatchResult): void {
   const { plyOffsets, row, thickness, qbarTable } = batch;
   const { values, status } = out;
   const n = Math.max(0, plyOffsets.length - 1);
+  checkOffsets(plyOffsets);
   checkLength('row', row.length, plyOffsets[n] ?? 0);
   checkLength('thickness', thickness.length, plyOffsets[n] ?? 0);
   checkLength('values', values.length, n * STRIDE);
@@ -89,17 +92,43 @@ function dropNoise(values: Float64Array, at: number, t: number, plies: number): 
 
 /** @returns how many loads there are */
 function checkStrength(strength: BatchStrength, qbarTable: Float64Array, out: BatchResult, n: number): number {
-  const { criterion, loads, temperatureChange, table, constants } = strength;
-  choice('criterion', criterion, failureCriteria);
+  const { table, loads, temperatureChange } = strength;
+  choice('criterion', table.criterion, failureCriteria);
   const count = Math.floor(loads.length / LOAD_STRIDE);
   const rows = qbarTable.length / ROW;
   checkLength('loads', loads.length, Math.ceil(loads.length / LOAD_STRIDE) * LOAD_STRIDE);
   checkLength('temperatureChange', temperatureChange?.length ?? count, count);
-  checkLength('table', table.length, rows * STRESS_ROW);
-  checkLength('constants', constants.length, rows);
+  checkLength('stress', table.stress.length, rows * STRESS_ROW);
+  checkLength('constants', table.constants.length, rows);
   checkLength('ratio', out.ratio?.length ?? 0, n * count);
   checkLength('weakest', out.weakest?.length ?? 0, n * count);
+  checkFinite('loads', loads);
+  if (temperatureChange === undefined) return count;
+  checkFinite('temperatureChange', temperatureChange);
+  if (!table.expands && temperatureChange.some((change) => change !== 0)) {
+    fail({
+      code: 'not-computable',
+      message: 'heat acts, but a material of the batch has no thermal expansion',
+      allowed: 'alpha1 and alpha2 for every material, or no change of temperature',
+    });
+  }
   return count;
+}
+
+/** The plies of the laminates follow each other. */
+function checkOffsets(plyOffsets: Int32Array): void {
+  let last = 0;
+  for (let k = 0; k < plyOffsets.length; k++) {
+    const next = plyOffsets[k]!;
+    if (next < last) {
+      fail({
+        code: 'out-of-range',
+        message: `\`plyOffsets\` falls from ${last} to ${next} at entry ${k}`,
+        allowed: 'from 0 up, each at least the one before',
+      });
+    }
+    last = next;
+  }
 }
 
 function checkLength(name: string, length: number, needed: number): void {

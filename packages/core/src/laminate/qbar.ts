@@ -6,6 +6,7 @@ import {
 } from '../material/index.js';
 import { sinCosDegrees } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
+import { checkFinite } from './check-finite.js';
 import { ROW } from './kernel-layout.js';
 
 /**
@@ -19,7 +20,7 @@ import { ROW } from './kernel-layout.js';
  * @param table written and returned; a new one when none is given
  * @returns materials × angles rows of six doubles (11, 12, 16, 22, 26, 66), Pa; material i at angle j has row
  *   i * angles.length + j
- * @throws out-of-range when the given table is too short
+ * @throws out-of-range when the given table is too short; not-a-number for constants or angles that are not finite
  * @source Tsai & Pagano 1968; Jones 1999, ch. 2.7
  */
 export function makeQbarTable(
@@ -35,8 +36,10 @@ export function makeQbarTable(
       allowed: `${needed} entries or more`,
     });
   }
+  checkFinite('angles', angles);
   let at = 0;
   for (const material of materials) {
+    checkFinite('materials', [material.E1, material.E2, material.G12, material.nu12]);
     const u = stiffnessInvariants(reducedStiffness(material));
     for (const angle of angles) {
       writeQbar(u, angle, table, at);

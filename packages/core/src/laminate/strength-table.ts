@@ -1,5 +1,6 @@
 import type { InPlaneConstants, Ply } from '../material/index.js';
-import type { BatchStrength } from './kernel-layout.js';
+import { checkFinite } from './check-finite.js';
+import type { StrengthTable } from './kernel-layout.js';
 import { STRESS_ROW, writeStressRows } from './kernel-ply-stress.js';
 import { type Criterion, choice, failureCriteria, type StrengthOptions } from './strength/criterion.js';
 import { type StrengthConstants, strengthConstants } from './strength/strength-constants.js';
@@ -10,28 +11,29 @@ export type StrengthMaterial = InPlaneConstants & Partial<Pick<Ply, 'strengths' 
 /**
  * Table of ply stress and strength constants for a batch: one row for every material at every angle, in the order of `makeQbarTable`.
  *
- * @param materials moduli and strengths, Pa; without strengths a material counts as unbreakable; without expansion it does not
- *   answer to heat
+ * @param materials moduli and strengths, Pa; without strengths a material counts as unbreakable; all need expansion for heat to act
  * @param angles degrees from x to the fibre
  * @param criterion one of `failureCriteria`
  * @param options the criterion's choices
- * @returns what {@link BatchStrength} needs beside the loads
- * @throws as `strengthConstants`; not-a-choice for an unknown criterion
+ * @returns the `table` of a `BatchStrength`
+ * @throws as `strengthConstants`; not-a-choice for an unknown criterion; not-a-number for moduli, expansions or angles that are not finite
  */
 export function makeStrengthTable(
   materials: readonly StrengthMaterial[],
   angles: readonly number[],
   criterion: Criterion,
   options: StrengthOptions = {},
-): Pick<BatchStrength, 'criterion' | 'table' | 'constants'> {
+): StrengthTable {
   choice('criterion', criterion, failureCriteria);
-  const table = new Float64Array(materials.length * angles.length * STRESS_ROW);
+  checkFinite('angles', angles);
+  const stress = new Float64Array(materials.length * angles.length * STRESS_ROW);
   const constants: (StrengthConstants | undefined)[] = [];
   for (const material of materials) {
-    const { strengths } = material;
+    const { E1, E2, G12, nu12, expansion, strengths } = material;
+    checkFinite('materials', [E1, E2, G12, nu12, expansion?.alpha1 ?? 0, expansion?.alpha2 ?? 0]);
     const own = strengths === undefined ? undefined : strengthConstants({ ...material, strengths }, criterion, options);
-    writeStressRows(material, angles, table, constants.length * STRESS_ROW);
+    writeStressRows(material, angles, stress, constants.length * STRESS_ROW);
     for (let i = 0; i < angles.length; i++) constants.push(own);
   }
-  return { criterion, table, constants };
+  return { criterion, stress, constants, expands: materials.every(({ expansion }) => expansion !== undefined) };
 }

@@ -19,7 +19,7 @@ export interface StripState {
  *
  * @throws not-computable when heat acts and a ply has no thermal expansion; not-admissible as `stiffness`
  */
-export function stripEnergy(part: Laminate, holding: Holding, { strain, temperatureChange }: StripState): number {
+function stripEnergy(part: Laminate, holding: Holding, { strain, temperatureChange }: StripState): number {
   const { N: NT, M: MT } = freeStrain(part, { temperatureChange });
   const { N, M, ...found } = respond(part, {
     strain: [strain, null, null],

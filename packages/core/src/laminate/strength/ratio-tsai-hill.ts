@@ -20,6 +20,8 @@ export function tsaiHillRatio(
   c: StrengthConstants,
   limit: number,
 ): number {
+  // Without residual stress the ray stays in one sector.
+  if (r1 === 0 && r2 === 0) return sector(s1 < 0 ? -1 : 1, s2 < 0 ? -1 : 1, s1, s2, s12, r1, r2, r12, c, limit);
   return Math.min(
     sector(1, 1, s1, s2, s12, r1, r2, r12, c, limit),
     sector(1, -1, s1, s2, s12, r1, r2, r12, c, limit),
