@@ -79,6 +79,32 @@ describe('what changed', () => {
     expect(lines).toContain('and 1 more');
   });
 
+  it('puts targets first, then what a designer looks at, and leaves out remarks and the round-off of a list', () => {
+    const of = (thickness: number, z: number, note: string) => ({
+      targets: [{ quantity: 'laminates.skin.thickness', value: thickness, met: thickness < 1.1e-3 }],
+      laminates: {
+        skin: {
+          thickness,
+          plies: [
+            { z: 1e-3, angle: 0 },
+            { z, angle: 10 * thickness },
+          ],
+          notes: [note],
+        },
+      },
+    });
+    expect(changeLines(changesBetween(of(1e-3, 0, 'a'), of(1.2e-3, -5e-20, 'b')))).toBe(
+      [
+        'changed (SI units):',
+        '  target laminates.skin.thickness.met    met -> NOT MET',
+        '  target laminates.skin.thickness.value  0.001 -> 0.0012  (+20 %)',
+        '  laminates.skin.thickness               0.001 -> 0.0012  (+20 %)',
+        '  and 1 more',
+        '',
+      ].join('\n'),
+    );
+  });
+
   it('says when nothing did', () => {
     expect(changeLines(changesBetween({ a: 1 }, { a: 1 }))).toBe('no result changed\n');
   });

@@ -28,22 +28,62 @@ function leaves(value: unknown, path: string, scale: number, into: Map<string, L
   return into;
 }
 
-/** The values that differ between two reports' data, changed words first, then numbers by their relative change. */
+/** The kind of place a path is, whatever its indices: numbers of one kind share their scale. */
+const kindOf = (path: string): string => path.replace(/\[\d+\]/g, '[]');
+
+/** The largest number of each kind of place. */
+function scales(...documents: readonly ReadonlyMap<string, Leaf>[]): Map<string, number> {
+  const found = new Map<string, number>();
+  for (const document of documents) {
+    for (const [path, { scale }] of document) found.set(kindOf(path), Math.max(scale, found.get(kindOf(path)) ?? 0));
+  }
+  return found;
+}
+
+/** What a designer looks at first, by the last names of a path; no places inside lists. */
+const headline =
+  /^[^[]*\b(thickness|arealMass|inPlane\.E[xy]|inPlane\.Gxy|flexural\.Ex|failure\.\w+\.ratio|(firstPly|lastPly)\.ratio|multiplier|deflection|frequency|ratio|onset\w+|penetrationDensity|arealFraction|threadMassPerArea|threadLengthPerArea|sewingTime|armStrain|peakForce|margin)$/;
+
+/** The numbers and words of a document; the list of targets by their quantities, since places in a list say nothing. */
+function document(data: unknown): Map<string, Leaf> {
+  if (typeof data !== 'object' || data === null) return leaves(data, '', 0, new Map());
+  const { targets, sources: _, ...rest } = data as { targets?: unknown; sources?: unknown };
+  const into = leaves(rest, '', 0, new Map());
+  for (const target of Array.isArray(targets) ? targets : []) {
+    const { quantity, value, met } = target as { quantity?: unknown; value?: unknown; met?: unknown };
+    leaves({ value, met: met === true ? 'met' : 'NOT MET' }, `target ${String(quantity)}`, 0, into);
+  }
+  return into;
+}
+
+const rank = ({ path }: Change): number => (path.startsWith('target ') ? 0 : headline.test(path) ? 1 : 2);
+const size = ({ percent }: Change): number => (percent === undefined ? Number.POSITIVE_INFINITY : Math.abs(percent));
+
+/**
+ * The values that differ between two reports' data: targets first, then what a designer looks at first, then the rest; words before
+ * numbers, numbers by their relative change. Remarks and round-off are left out.
+ */
 export function changesBetween(before: unknown, after: unknown): Change[] {
-  const old = leaves(before, '', 0, new Map());
+  const [old, now] = [document(before), document(after)];
+  const scaleOf = scales(old, now);
   const changes: Change[] = [];
-  for (const [path, { value: to, scale }] of leaves(after, '', 0, new Map())) {
+  for (const [path, { value: to }] of now) {
     const was = old.get(path);
-    if (was === undefined || was.value === to) continue;
+    if (was === undefined || was.value === to || /\b(notes|sources)\[/.test(path)) continue;
     const from = was.value;
     if (typeof from === 'number' && typeof to === 'number') {
-      if (Math.abs(to - from) <= roundOff * Math.max(scale, was.scale)) continue;
+      if (Math.abs(to - from) <= roundOff * (scaleOf.get(kindOf(path)) ?? 0)) continue;
       changes.push({ path, from, to, ...(from === 0 ? {} : { percent: (100 * (to - from)) / Math.abs(from) }) });
     } else changes.push({ path, from, to });
   }
-  const size = ({ percent }: Change): number => (percent === undefined ? Number.POSITIVE_INFINITY : Math.abs(percent));
-  return changes.sort((a, b) => (size(a) === size(b) ? 0 : size(b) - size(a)));
+  return changes.sort((a, b) => rank(a) - rank(b) || (size(a) === size(b) ? 0 : size(b) - size(a)));
 }
+
+/** Targets and headlines; the rest only where there are none of these. */
+const leading = (changes: readonly Change[]): readonly Change[] => {
+  const first = changes.filter((change) => rank(change) < 2);
+  return first.length === 0 ? changes : first;
+};
 
 const shown = (value: string | number | boolean): string =>
   typeof value === 'number' ? String(Number(value.toPrecision(4))) : String(value);
@@ -51,7 +91,7 @@ const shown = (value: string | number | boolean): string =>
 /** The first changes of the list in lines of text. */
 export function changeLines(changes: readonly Change[], atMost = 12): string {
   if (changes.length === 0) return 'no result changed\n';
-  const listed = changes.slice(0, atMost);
+  const listed = leading(changes).slice(0, atMost);
   const width = Math.max(...listed.map(({ path }) => path.length));
   const lines = listed.map(({ path, from, to, percent }) => {
     const by = percent === undefined ? '' : `  (${percent > 0 ? '+' : ''}${Number(percent.toPrecision(3))} %)`;

@@ -10,6 +10,7 @@ export interface SchemaIssue {
   readonly values?: readonly unknown[];
   readonly params?: Record<string, unknown> | undefined;
   readonly discriminator?: string;
+  readonly origin?: string;
   readonly minimum?: number | bigint;
   readonly maximum?: number | bigint;
 }
@@ -77,6 +78,17 @@ export function translate(issue: SchemaIssue, data: unknown): Problem[] {
         allowed: 'a letter, then letters, digits, - or _ (at most 61)',
         path,
         atKey: true,
+      },
+    ];
+  }
+  const fixed = Array.isArray(value) && issue.origin === 'array' && !issue.message.startsWith('Too ');
+  if (fixed && (issue.code === 'too_small' || issue.code === 'too_big')) {
+    return [
+      {
+        code: 'out-of-range',
+        message: `${inWords(path)} has ${value.length} ${value.length === 1 ? 'entry' : 'entries'}`,
+        allowed: issue.message,
+        path,
       },
     ];
   }

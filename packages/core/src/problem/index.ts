@@ -1,3 +1,4 @@
+export { choice } from './choice.js';
 export { nearest, nearestHint } from './nearest.js';
 export type { Path, Place, Problem, ProblemCode } from './problem.js';
 export { fail, SelvageError } from './problem.js';

@@ -6,15 +6,18 @@ function spellingDistance(a: string, b: string): number {
   return d === 2 && [...a].sort().join('') === [...b].sort().join('') ? 1 : d;
 }
 
+/** Without what people write in different ways. */
+const plain = (word: string): string => word.toLowerCase().replace(/[-_\s]/g, '') || word;
+
 /**
  * The word of `known` closest in spelling to `word`, or undefined when none is close enough to be what was meant
- * (more than a third of its letters differ). Case is ignored.
+ * (more than a third of its letters differ). Case, hyphens and spaces are ignored.
  */
 export function nearest(word: string, known: Iterable<string>): string | undefined {
   let best: string | undefined;
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const candidate of known) {
-    const d = spellingDistance(word.toLowerCase(), candidate.toLowerCase());
+    const d = spellingDistance(plain(word), plain(candidate));
     if (d < bestDistance) {
       best = candidate;
       bestDistance = d;

@@ -90,6 +90,13 @@ function hintFor(unit: string, fitting: readonly string[]): { hint?: string } {
   return found === undefined ? {} : { hint: `did you mean \`${found}\`?` };
 }
 
+/** The usual unit of a kind; its SI unit for a number that has the power of ten of the usual one in it already. */
+function likelyUnit(value: number, kind: KindName): string {
+  const [usual = ''] = acceptedUnits(kind);
+  const power = Number(/^1e-?\d+/.exec(usual)?.[0] ?? 1);
+  return value !== 0 && Math.abs(value) < Math.sqrt(power) && power !== 1 ? kinds[kind].si : usual;
+}
+
 const refuse = (problem: Problem): ParsedQuantity => ({ ok: false, problem });
 
 function wrongNumber(text: string, kind: KindName, path: Path): ParsedQuantity {
@@ -142,7 +149,7 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
       code: 'unit-missing',
       message: `\`${text}\` has no unit, but ${withDimension(kinds[kind].name, dimensionOf(kind))} is needed`,
       allowed: `units: ${units.join(', ')}`,
-      hint: `write for example \`${text} ${units[0] ?? ''}\``,
+      hint: `write for example \`${text} ${likelyUnit(number.value, kind)}\``,
       path,
     });
   }

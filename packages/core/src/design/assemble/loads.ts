@@ -26,6 +26,8 @@ function checkComponents(context: Context, path: readonly string[], entry: LoadE
   const { N, M, strain, curvature } = entry;
   attempt(context, [...path, 'strain'], () => sixComponents(defined({ N, strain })));
   attempt(context, [...path, 'curvature'], () => sixComponents(defined({ M, curvature })));
+  checkOpen(context, path, ['N', 'strain'], N, strain);
+  checkOpen(context, path, ['M', 'curvature'], M, curvature);
   const [first, second] = entry.strength?.envelope ?? [];
   if (first === undefined || first !== second) return;
   context.problems.push({
@@ -33,6 +35,26 @@ function checkComponents(context: Context, path: readonly string[], entry: LoadE
     message: `both components of the envelope are ${first}`,
     allowed: 'two different components',
     path: [...path, 'strength', 'envelope'],
+  });
+}
+
+/** A force left open by `null` follows from a deformation, which must then be given; a component open on both sides is free, without force. */
+function checkOpen(
+  context: Context,
+  path: readonly string[],
+  [force, shape]: readonly [string, string],
+  forces: readonly (number | null)[] | undefined,
+  shapes: readonly (number | null)[] | undefined,
+): void {
+  if (shapes !== undefined) return;
+  forces?.forEach((value, i) => {
+    if (value !== null) return;
+    context.problems.push({
+      code: 'contradiction',
+      message: `\`${force}\` leaves ${['x', 'y', 'xy'][i]} open, but no \`${shape}\` is given from which it would follow`,
+      allowed: `a value here, 0 where nothing acts, or one in \`${shape}\``,
+      path: [...path, force, i],
+    });
   });
 }
 

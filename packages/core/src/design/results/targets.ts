@@ -20,7 +20,7 @@ export interface TargetResult {
 }
 
 /** Follows a dotted path into the JSON document; also tells which names stood where it broke off. */
-function follow(data: unknown, parts: readonly string[]): { value?: number; at: number; names: string[] } {
+function follow(data: unknown, parts: readonly string[]): { value?: number; at: number; names: string[]; none?: true } {
   let value = data;
   for (const [i, part] of parts.entries()) {
     if (typeof value !== 'object' || value === null) return { at: i, names: [] };
@@ -28,6 +28,7 @@ function follow(data: unknown, parts: readonly string[]): { value?: number; at: 
     value = (value as Record<string, unknown>)[part];
   }
   if (typeof value === 'number') return { value, at: parts.length, names: [] };
+  if (value === null) return { at: parts.length, names: [], none: true };
   return { at: parts.length, names: typeof value === 'object' && value !== null ? Object.keys(value) : [] };
 }
 
@@ -40,7 +41,24 @@ function limit(given: string | number, kind: KindName, path: Path, problems: Pro
 
 function missing(target: TargetEntry, found: ReturnType<typeof follow>, path: Path): Problem {
   const parts = target.quantity.split('.');
+  if (found.none) {
+    return {
+      code: 'unknown-name',
+      message: `\`${target.quantity}\` has no value in this design`,
+      allowed: 'a quantity that is not null in the JSON report',
+      hint: 'nothing sets it a limit here (a face in tension, a load that stresses nothing), or a value that it needs is not given; the report of this part says which',
+      path,
+    };
+  }
   const wrong = parts[found.at];
+  if (found.at === 3 && parts[0] === 'loads' && parts[2] === 'failure' && found.names.length === 0) {
+    return {
+      code: 'unknown-name',
+      message: `the report has no \`${target.quantity}\`: a layer of the laminate has no strengths`,
+      allowed: 'a laminate whose layers, cores aside, all have Xt, Xc, Yt, Yc and S',
+      path,
+    };
+  }
   const allowed =
     found.names.length === 0
       ? 'the path of a number in the JSON report'

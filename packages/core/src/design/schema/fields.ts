@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { fibreFractionLimits } from '../../material/index.js';
-import type { Problem } from '../../problem/index.js';
+import { nearestHint, type Problem } from '../../problem/index.js';
 import { formatQuantity, type KindName, kinds, parseQuantity } from '../../quantity/index.js';
 
 /** Limits of a quantity, in SI. */
@@ -73,9 +73,22 @@ const described = (kind: KindName, words: string, range: Range): string => {
 
 /** 55 where 55 % is meant. */
 function percentHint(given: string | number, kind: KindName, value: number, range: Range): { hint?: string } {
-  const meant = kind === 'fraction' && value > 1 && !outside(value / 100, range);
+  const bare = !String(given).includes('%');
+  const meant = bare && kind === 'fraction' && value > 1 && !outside(value / 100, range);
   return meant ? { hint: `did you mean \`${given} %\`?` } : {};
 }
+
+/** A modulus of a solid; the stiffest there is reaches 1.2 TPa. */
+export const solidModulus: Range = { above: 0, max: 5e12 };
+
+/** Thermal expansion of a solid, 1/K. */
+export const solidExpansion: Range = { min: -1e-3, max: 1e-3 };
+
+/** Strains for which plies answer in proportion; percent or 10^-6 left out fall outside of it. */
+export const elasticStrain: Range = { min: -0.1, max: 0.1 };
+
+/** Changes of temperature that a laminate can see, K. */
+export const seenTemperatureChange: Range = { min: -500, max: 1000 };
 
 /** Densities that solids and threads have; g/cm^3 written as kg/m^3 falls out of it. */
 export const solidDensity: Range = { min: 300, max: 25_000 };
@@ -146,6 +159,7 @@ export function choice<const Choices extends readonly string[]>(words: string, c
         code: 'not-a-choice',
         message: `\`${given}\` is not ${words}`,
         allowed: choices.join(', '),
+        ...nearestHint(String(given), choices),
       });
       return z.NEVER;
     }),

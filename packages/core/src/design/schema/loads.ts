@@ -1,11 +1,20 @@
 import * as z from 'zod/mini';
 import { type KindName, kinds } from '../../quantity/index.js';
-import { choice, quantity, reference, section, text } from './fields.js';
+import {
+  choice,
+  elasticStrain,
+  quantity,
+  type Range,
+  reference,
+  section,
+  seenTemperatureChange,
+  text,
+} from './fields.js';
 import { oneOrList } from './one-or-list.js';
 import { strengthEntry } from './strength.js';
 
-const three = (kind: KindName, words: string) => {
-  const component = z.nullable(quantity(kind, words));
+const three = (kind: KindName, words: string, range: Range = {}) => {
+  const component = z.nullable(quantity(kind, words, range));
   return z
     .tuple([component, component, component], {
       error: () => `${words}: a list of three, [x, y, xy]; null for a component that follows`,
@@ -29,10 +38,12 @@ export const loadEntry = section('a load case on a laminate', {
   laminate: reference('a laminate of this file'),
   N: z.optional(three('forcePerLength', 'force per width')),
   M: z.optional(three('momentPerLength', 'moment per width')),
-  strain: z.optional(three('strain', 'mid-plane strain, instead of N')),
+  strain: z.optional(three('strain', 'mid-plane strain, instead of N', elasticStrain)),
   curvature: z.optional(three('curvature', 'curvature, instead of M')),
   shear: z.optional(shearForces),
-  temperatureChange: z.optional(quantity('temperatureChange', 'change from the stress-free temperature')),
+  temperatureChange: z.optional(
+    quantity('temperatureChange', 'change from the stress-free temperature', seenTemperatureChange),
+  ),
   temperatureGradient: z.optional(
     quantity('temperatureGradient', 'change of temperature per thickness, bag side hotter'),
   ),

@@ -1,6 +1,16 @@
 import * as z from 'zod/mini';
 import { claimKeys, layersOfFabric, modelKeys, weaveKeys } from './fabric-keys.js';
-import { choice, fibreContent, quantity, reference, section, solidDensity, text } from './fields.js';
+import {
+  choice,
+  fibreContent,
+  quantity,
+  reference,
+  section,
+  solidDensity,
+  solidExpansion,
+  solidModulus,
+  text,
+} from './fields.js';
 
 /** Where the numbers of an entry come from; shown in every report that uses them. */
 const provenance = {
@@ -19,8 +29,8 @@ const strengths = section('strengths of a ply, all positive', {
 });
 
 const expansion = section('thermal expansion of a ply', {
-  alpha1: quantity('expansion', 'along 1'),
-  alpha2: quantity('expansion', 'along 2'),
+  alpha1: quantity('expansion', 'along 1', solidExpansion),
+  alpha2: quantity('expansion', 'along 2', solidExpansion),
 });
 
 const moistureExpansion = section('swelling of a ply per mass fraction of moisture', {
@@ -30,23 +40,23 @@ const moistureExpansion = section('swelling of a ply per mass fraction of moistu
 
 const fibre = section('a reinforcing fibre', {
   kind: z.literal('fibre'),
-  E1: quantity('modulus', 'modulus along the fibre', { above: 0 }),
-  E2: quantity('modulus', 'modulus across the fibre', { above: 0 }),
-  G12: quantity('modulus', 'shear modulus', { above: 0 }),
+  E1: quantity('modulus', 'modulus along the fibre', solidModulus),
+  E2: quantity('modulus', 'modulus across the fibre', solidModulus),
+  G12: quantity('modulus', 'shear modulus', solidModulus),
   nu12: quantity('number', 'Poisson ratio', { min: -1, max: 1 }),
   nu23: z.optional(quantity('number', 'transverse Poisson ratio', { min: -1, max: 1 })),
   density: quantity('density', 'density', solidDensity),
-  alpha1: z.optional(quantity('expansion', 'expansion along the fibre')),
-  alpha2: z.optional(quantity('expansion', 'expansion across the fibre')),
+  alpha1: z.optional(quantity('expansion', 'expansion along the fibre', solidExpansion)),
+  alpha2: z.optional(quantity('expansion', 'expansion across the fibre', solidExpansion)),
   ...provenance,
 });
 
 const resin = section('a cured resin', {
   kind: z.literal('resin'),
-  E: quantity('modulus', 'modulus', { above: 0 }),
+  E: quantity('modulus', 'modulus', solidModulus),
   nu: quantity('number', 'Poisson ratio', { min: 0, below: 0.5 }),
   density: quantity('density', 'density', solidDensity),
-  alpha: z.optional(quantity('expansion', 'expansion')),
+  alpha: z.optional(quantity('expansion', 'expansion', solidExpansion)),
   beta: z.optional(quantity('number', 'swelling per mass fraction of moisture', { min: 0 })),
   ...provenance,
 });
@@ -54,12 +64,12 @@ const resin = section('a cured resin', {
 const plyMaterial = section('a ply given by its own constants', {
   kind: z.literal('ply'),
   from: z.optional(reference('a ply of the library that fills in what is not given here')),
-  E1: z.optional(quantity('modulus', 'modulus along 1', { above: 0 })),
-  E2: z.optional(quantity('modulus', 'modulus along 2', { above: 0 })),
-  G12: z.optional(quantity('modulus', 'in-plane shear modulus', { above: 0 })),
+  E1: z.optional(quantity('modulus', 'modulus along 1', solidModulus)),
+  E2: z.optional(quantity('modulus', 'modulus along 2', solidModulus)),
+  G12: z.optional(quantity('modulus', 'in-plane shear modulus', solidModulus)),
   nu12: z.optional(quantity('number', 'major Poisson ratio')),
-  G13: z.optional(quantity('modulus', 'shear modulus through the thickness, along 1; by default G12', { above: 0 })),
-  G23: z.optional(quantity('modulus', 'shear modulus through the thickness, along 2; else assumed', { above: 0 })),
+  G13: z.optional(quantity('modulus', 'shear modulus through the thickness, along 1; by default G12', solidModulus)),
+  G23: z.optional(quantity('modulus', 'shear modulus through the thickness, along 2; else assumed', solidModulus)),
   nu23: z.optional(quantity('number', 'Poisson ratio across the fibre, for a G23 that is not given')),
   thickness: quantity('length', 'cured thickness', { above: 0, max: 0.1 }),
   density: z.optional(quantity('density', 'density', solidDensity)),
@@ -97,13 +107,13 @@ const core = section('a core', {
   kind: z.literal('core'),
   from: z.optional(reference('a core of the library that fills in what is not given here')),
   thickness: quantity('length', 'thickness', { above: 0, max: 0.5 }),
-  E: z.optional(quantity('modulus', 'modulus', { above: 0 })),
-  G: z.optional(quantity('modulus', 'shear modulus', { above: 0 })),
-  E3: z.optional(quantity('modulus', 'modulus through the thickness, for face wrinkling; by default E', { above: 0 })),
+  E: z.optional(quantity('modulus', 'modulus', solidModulus)),
+  G: z.optional(quantity('modulus', 'shear modulus', solidModulus)),
+  E3: z.optional(quantity('modulus', 'modulus through the thickness, for face wrinkling; by default E', solidModulus)),
   S: z.optional(quantity('stress', 'shear strength through the thickness', { above: 0 })),
   nu: z.optional(quantity('number', 'Poisson ratio', { min: 0, below: 0.5 })),
   density: z.optional(quantity('density', 'density', { min: 10, max: 25_000 })),
-  alpha: z.optional(quantity('expansion', 'thermal expansion in the plane')),
+  alpha: z.optional(quantity('expansion', 'thermal expansion in the plane', solidExpansion)),
   ...provenance,
 });
 
