@@ -32,6 +32,11 @@ describe('a core', () => {
     expect(codesOf(() => corePly({ ...foam, G: 80e6 }))).toEqual(['missing-key']);
   });
 
+  it('warns of a shear modulus above the modulus, as only a honeycomb has', () => {
+    const levels = (G: number): string[] => corePly({ ...foam, nu: 0.3, G }).notes.map(({ level }) => level);
+    expect([levels(1.01 * foam.E), levels(0.99 * foam.E)]).toEqual([['warning'], ['assumption']]);
+  });
+
   it('keeps its modulus and shear strength through the thickness, and refuses what is not positive', () => {
     expect(corePly({ ...foam, E3: 200e6, shearStrength: 1.5e6 })).toMatchObject({ E3: 200e6, shearStrength: 1.5e6 });
     expect(codesOf(() => corePly({ ...foam, E3: 0 }))).toEqual(['not-admissible']);

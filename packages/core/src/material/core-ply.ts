@@ -54,9 +54,10 @@ export function corePly({ E, G, nu, notes = [], name = 'core', ...rest }: CorePr
       text: `${name}: Poisson ratio ${shown(ratio)} from E/(2G) - 1, as for an isotropic core`,
     });
   } else if (Math.abs(inPlane / G - 1) > anisotropic) {
+    const odd = G > E ? '. G above E is that of a honeycomb, not of a foam: check the two' : '';
     assumed.push({
-      level: 'assumption',
-      text: `${name}: shear in the plane is E/(2 (1 + nu)) = ${shown(Number((inPlane / 1e6).toPrecision(4)))} MPa; the G given, ${shown(G / 1e6)} MPa, counts through the thickness alone`,
+      level: G > E ? 'warning' : 'assumption',
+      text: `${name}: shear in the plane is E/(2 (1 + nu)) = ${shown(Number((inPlane / 1e6).toPrecision(4)))} MPa; the G given, ${shown(G / 1e6)} MPa, counts through the thickness alone${odd}`,
     });
   }
   return ply({
