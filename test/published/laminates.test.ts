@@ -63,6 +63,7 @@ describe('the worked examples', () => {
       expect(count).toBeGreaterThan(0);
     }
     expect(counts.within + counts.banded.within).toBe(counts.values);
+    expect(counts.dropped).toBe(workedExamples.flatMap(({ notReproduced }) => notReproduced ?? []).length);
     expect(counts.banded.within).toBe(counts.banded.values);
     expect(counts.read + counts.quoted + counts.recalled).toBe(counts.values);
     expect(counts.independent.within).toBe(counts.independent.values);

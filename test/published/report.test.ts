@@ -29,7 +29,10 @@ describe('the report of the worked examples', () => {
       recalled: 'recalled, not re-read',
     };
     expect(overview!.rows.map(([, , , obtained]) => obtained)).toEqual(published.map(({ access }) => words[access]));
-    expect(new Set(overview!.rows.map((row) => row[5]))).toEqual(new Set(['all']));
+    const dropped = published.map(({ notReproduced }) => notReproduced?.length ?? 0);
+    expect(overview!.rows.map((row) => row[5])).toEqual(
+      dropped.map((count) => (count === 0 ? 'all' : `all; ${count} not counted`)),
+    );
   });
 
   it('has ids and headings of their own, and prints in every format', () => {
@@ -55,7 +58,23 @@ describe('the report of the worked examples', () => {
     const { blocks, data } = examplesReport('laminate-expansion-carbon');
     const dropped = tables(blocks).find(({ id }) => id.endsWith('-dropped'));
     expect(dropped!.rows).toEqual([['alphay', '1/K', '2.006e-6', '2.59959e-6']]);
-    expect(data.counts).toMatchObject({ values: 1, within: 1 });
+    expect(data.counts).toMatchObject({ values: 1, within: 1, dropped: 1 });
+    expect(render(examplesReport('laminate-expansion-carbon'), 'markdown')).toContain(
+      '1 of 1 within the tolerance; 1 not',
+    );
+  });
+
+  it('shows a sign that cannot be right as it was recalled', () => {
+    const { blocks } = examplesReport('off-axis-compliance-aramid-30');
+    const dropped = tables(blocks).find(({ id }) => id.endsWith('-dropped'));
+    expect(dropped!.rows).toContainEqual(['Sbar66', '1/Pa', '-0.2905e-9', '0.290505e-9']);
+  });
+
+  it('says of an example without inputs that it has none', () => {
+    const bare = workedExamples.filter(({ inputs }) => Object.keys(inputs).length === 0);
+    expect(bare.length).toBeGreaterThan(0);
+    for (const { id } of bare) expect(render(examplesReport(id), 'text')).toMatch(/Inputs\s+none, the value/);
+    expect(render(report, 'markdown')).not.toContain('****');
   });
 
   it('begins with how many values of how many publications there are, how obtained, and how many agree', () => {
@@ -65,10 +84,13 @@ describe('the report of the worked examples', () => {
     for (const part of [
       `${counts.values} published values from ${counts.sources} publications (${counts.examples} examples)`,
       `${counts.read} read in the publication`,
-      `${counts.quoted} read where another publication quotes it`,
+      `${counts.quoted} read where another publication quotes or solves it`,
       `${counts.recalled} recalled`,
       `${counts.within} of ${counts.values - counts.banded.values} lie within the tolerance`,
+      `${counts.dropped} further recalled values do not follow from the inputs`,
+      `with them it is ${counts.within} of ${counts.values - counts.banded.values + counts.dropped}`,
       `${counts.banded.within} of ${counts.banded.values} are of exact elasticity`,
+      '"oracle" in reference-data/examples',
       'to 1e-9 of their size',
       'to 1e-6 of their size',
     ]) {

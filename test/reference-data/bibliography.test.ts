@@ -16,13 +16,14 @@ function keysInCode(): Map<string, string> {
   return found;
 }
 
-const exampleFolder = new URL('../../reference-data/examples/', import.meta.url);
+const dataFolder = new URL('../../reference-data/', import.meta.url);
 
-/** Sources named by the files of worked examples and their tables. */
-function keysInExamples(): string[] {
-  return readdirSync(exampleFolder, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.json'))
-    .flatMap((file) => [...readFileSync(new URL(file, exampleFolder), 'utf8').matchAll(/"source": *"([^"]+)"/g)])
+/** Sources named by the files of worked examples, of stitched laminates and of uncertain parameters. */
+function keysInRecords(): string[] {
+  const examples = readdirSync(new URL('examples/', dataFolder), { recursive: true, encoding: 'utf8' });
+  const files = examples.filter((file) => file.endsWith('.json')).map((file) => `examples/${file}`);
+  return ['stitched-laminates.json', 'stitch-priors.json', ...files]
+    .flatMap((file) => [...readFileSync(new URL(file, dataFolder), 'utf8').matchAll(/"source": *"([^"]+)"/g)])
     .map(([, key = '']) => key);
 }
 
@@ -30,7 +31,7 @@ function keysInExamples(): string[] {
 const keysInData = new Set<string>([
   ...allValues.map(([, value]) => value.source),
   ...allEntries.flatMap(([, entry]) => entry.sources ?? []),
-  ...keysInExamples(),
+  ...keysInRecords(),
 ]);
 
 describe('the bibliography', () => {

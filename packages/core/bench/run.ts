@@ -8,8 +8,10 @@
 import { Bench } from 'tinybench';
 import { againstC } from './against-c.js';
 import { againstNumpy } from './against-numpy.js';
+import { bridging } from './bridging.js';
 import { type Answer, angles, type Job, makeJob } from './job.js';
 import { memory } from './memory.js';
+import { specimens } from './specimens.js';
 import { wholeCommand } from './whole-command.js';
 import { withKernel } from './with-kernel.js';
 import { withMathjs } from './with-mathjs.js';
@@ -115,4 +117,6 @@ for (const way of ways) {
 againstC(write);
 againstNumpy(write);
 memory(write);
+bridging(write);
+specimens(write);
 wholeCommand(write);

@@ -17,7 +17,7 @@ await build({
   platform: 'neutral',
   mainFields: ['module', 'main'],
   target: 'es2022',
-  external: ['yaml', 'zod', 'zod/*', 'd3-scale', 'd3-shape', 'fastest-levenshtein'],
+  external: ['yaml', 'zod', 'zod/*', 'd3-scale', 'd3-shape', 'fastest-levenshtein', 'ml-matrix'],
   sourcemap: true,
   logLevel: 'warning',
 });

@@ -34,6 +34,8 @@ export {
   type WorkedExample,
   workedExamples,
 } from './examples/index.js';
+// Specimens that delaminate
+export { armOf, rowsAcross, simulateDcb, simulateEnf, simulatePeel, simulateWedge } from './fracture/index.js';
 // Laminates
 export {
   allenDeflection,
@@ -43,6 +45,7 @@ export {
   type BatchResult,
   type BatchStrength,
   type Criterion,
+  curedShape,
   cylindricalBending,
   type Diagnosis,
   deepCoreWrinklingStress,
@@ -55,6 +58,7 @@ export {
   failure,
   failureCriteria,
   failureEnvelope,
+  flatEdgeRelease,
   type Laminate,
   type LaminateFailure,
   LOAD_STRIDE,
@@ -64,6 +68,7 @@ export {
   layout,
   makeQbarTable,
   makeStrengthTable,
+  moistureExpansionOf,
   offAxisConstants,
   parseOrientationCode,
   plateBuckling,
@@ -76,6 +81,7 @@ export {
   respond,
   STRIDE,
   type Stiffness,
+  type StrengthTable,
   sandwichChecks,
   shearStiffnessOf,
   shearStressDistribution,
@@ -83,6 +89,7 @@ export {
   strengthConstants,
   strengthRatio,
   stripBlister,
+  thermalExpansionOf,
   thinFaceWeakCoreLimit,
   transverseShear,
   tsaiWuCoefficients,
@@ -126,6 +133,8 @@ export {
   SelvageError,
 } from './problem/index.js';
 export type { Note, SourceKey } from './provenance/index.js';
+// Every further type that the functions take and give back
+export type * from './public-types.js';
 // Quantities and problems
 export {
   displayNumber,
@@ -151,9 +160,24 @@ export {
 // Stitching
 export {
   arealFraction,
+  armCeiling,
+  bridgingInterval,
+  bridgingLaw,
+  bridgingLength,
+  bridgingModel,
+  bridgingParameters,
+  bridgingPriors,
+  bridgingZone,
+  discreteness,
+  givingWay,
   holeDensity,
+  inPlaneKnockdown,
+  inPlanePriors,
+  lawOf,
+  measuredBridgingLaw,
   nearestNeighbour,
   offsetRowLength,
+  openingWork,
   type Pattern,
   penetrationDensity,
   penetrations,
@@ -167,4 +191,7 @@ export {
   type Thread,
   threadConsumption,
   threadDiameter,
+  toughness,
+  toughnessInterval,
+  zonePriors,
 } from './stitch/index.js';

@@ -1,5 +1,6 @@
+import { assemble, compute, readDesign } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
-import { dataOf, problemsOf, underlined } from './load-support.js';
+import { dataOf, head, problemsOf, underlined } from './load-support.js';
 
 const on = (laminate: string, rest: string): string => `{ laminate: ${laminate}, ${rest} }`;
 const strength = (rest: string): string => on('skin', `N: [1 kN/m, 0 N/m, 0 N/m], strength: { ${rest} }`);
@@ -50,13 +51,13 @@ describe('a problem of a load case stands at the key at fault', () => {
     [
       'Puck wanted for a cloth',
       on('woven', 'N: [1 kN/m, 0 N/m, 0 N/m], strength: { criterion: puck }'),
-      'out-of-range',
+      'not-computable',
       'puck',
     ],
     [
       'Puck drawn for a cloth',
       on('woven', 'N: [1 kN/m, 0 N/m, 0 N/m], strength: { envelopeCriteria: [hashin, puck] }'),
-      'out-of-range',
+      'not-computable',
       'puck',
     ],
     ['an unknown key', strength('colapse: 0.2'), 'unknown-key', 'colapse'],
@@ -88,8 +89,26 @@ describe('what cannot be judged is named, and the rest is there', () => {
     const data = dataOf(on('woven', 'N: [1 kN/m, 0 N/m, 0 N/m]'));
     expect(Object.keys(data.failure)).toEqual(['maxStress', 'maxStrain', 'tsaiHill', 'tsaiWu', 'hashin']);
     expect(Object.keys(data.envelope.criteria)).toEqual(['maxStress', 'tsaiWu', 'hashin']);
-    expect(data.notes.some(({ text }: { text: string }) => /criterion puck is left out.*S\/Yt/.test(text))).toBe(true);
+    expect(
+      data.notes.some(({ text }: { text: string }) =>
+        /criterion puck is left out.*cloth or mat only \(cloth\)/.test(text),
+      ),
+    ).toBe(true);
     expect(data.notes.some(({ text }: { text: string }) => /Cloth \(cloth\)/.test(text))).toBe(true);
+    const chosen = dataOf(on('woven', 'N: [1 kN/m, 0 N/m, 0 N/m], strength: { puck: [0.15, 0.15] }'));
+    expect(Object.keys(chosen.failure)).not.toContain('puck');
+  });
+
+  it('a cloth among unidirectional plies is left out of Puck by name, and the rest is judged', () => {
+    const mixed = `${head}  mixed: { stack: "[0cloth/0ud/90ud]s" }\nloads:\n  l: `;
+    const load = '{ laminate: mixed, N: [50 kN/m, 0 N/m, 0 N/m], strength: { criterion: puck, puck: [0.15, 0.15] } }';
+    const { data } = compute(assemble(readDesign(mixed + load)));
+    const { failure, progressive, notes } = JSON.parse(JSON.stringify(data)).loads.l;
+    expect(failure.puck.ply).toBe(3);
+    expect(
+      progressive.steps.flatMap(({ plies }: { plies: { name: string }[] }) => plies.map(({ name }) => name)),
+    ).toContain('cloth');
+    expect(JSON.stringify(notes)).toMatch(/cloth and mat \(cloth\) are left out/);
   });
 
   it('a prescribed deformation is not followed layer by layer', () => {

@@ -136,6 +136,7 @@ describe('the JSON document through the thickness', () => {
     const along = (axis: 'x' | 'y') => ({
       ...checks[axis].criteria,
       bendingStiffness: checks[axis].allen.D,
+      bendingStiffnessDifference: checks[axis].difference,
       shearStiffness: checks[axis].allen.S,
       H: checks[axis].H,
     });

@@ -163,4 +163,12 @@ describe('the batch kernel', () => {
     ];
     expect(short.map(problemCode)).toEqual(short.map(() => 'out-of-range'));
   });
+
+  it('refuses to lay out a number of laminates or plies that cannot be', () => {
+    for (const wrong of [-1, 1.5, Number.NaN, Number.POSITIVE_INFINITY]) {
+      expect(problemCode(() => allocateBatch(wrong, 1, new Float64Array(6)))).toBe('out-of-range');
+      expect(problemCode(() => allocateBatch(1, wrong, new Float64Array(6)))).toBe('out-of-range');
+    }
+    expect(allocateBatch(0, 0, new Float64Array(0)).out.values).toHaveLength(0);
+  });
 });

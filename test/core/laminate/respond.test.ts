@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type Load,
   laminate,
   moistureExpansionOf,
   type Response,
@@ -243,6 +244,14 @@ describe('a load that cannot be answered', () => {
     expect(problemCode(() => respond(stack, { moisture: 0.01 }))).toBe('not-computable');
     expect(problemCode(() => moistureExpansionOf(stack))).toBe('not-computable');
     expect(problemCode(() => respond(stack, { moisture: [0, 0, 0] }))).toBe('out-of-range');
+  });
+
+  it('has not three components', () => {
+    for (const wrong of [[1e5], [1, 2, 3, 4], [], 1e5, null]) {
+      expect(problemCode(() => respond(stack, { N: wrong } as unknown as Load))).toBe('wrong-type');
+      expect(problemCode(() => respond(stack, { curvature: wrong } as unknown as Load))).toBe('wrong-type');
+    }
+    expect(() => respond(stack, { N: [1e5] } as unknown as Load)).toThrow('N is a list of 1');
   });
 
   it('acts on a laminate that cannot be', () => {

@@ -146,6 +146,15 @@ describe('the areal mass of a mat', () => {
       arealMass,
       fibreVolumeFraction: 0.18,
     })[0];
+  it('is named where it is lighter than mats are made, under 80 g/m^2', () => {
+    const said = (arealMass: number) =>
+      mat(arealMass)
+        ?.notes.map(({ text }) => text)
+        .join();
+    expect(said(0.0797)).toContain('79.7 g/m^2 is light');
+    expect(said(0.0801)).not.toContain('is light');
+  });
+
   it('of 1 oz/yd^2 is taken for the ounce per square foot that it may be', () => {
     expect(
       mat(0.0339)

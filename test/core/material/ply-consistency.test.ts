@@ -171,6 +171,9 @@ describe('a listed ply', () => {
       expect(codesOf(() => plyConsistency(own, { ...woven, warpShare }))).toEqual(['out-of-range']);
     }
     expect(codesOf(() => plyConsistency(own, { ...woven, warpShare: 0.001 }))).toEqual([]);
+    const odd = { ...claimed, architecture: 'wovn' } as unknown as typeof woven;
+    expect(codesOf(() => plyConsistency(own, odd))).toEqual(['not-a-choice']);
+    expect(() => plyConsistency(own, odd)).toThrow('architecture is `wovn`');
     const bad = { ...eGlass, E2: -1 };
     expect(codesOf(() => plyConsistency(own, { ...claimed, fibre: bad }))).toEqual(['not-admissible']);
   });

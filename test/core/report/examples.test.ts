@@ -58,7 +58,18 @@ describe('the JSON document has the keys of its contract', () => {
   const data = JSON.parse(render(report(assemble(readDesign(text('minimal.yaml')))), 'json'));
   it('at the top', () => {
     expect(Object.keys(data).sort()).toEqual(
-      ['blade', 'coupons', 'format', 'laminates', 'loads', 'materials', 'sources', 'stitching', 'targets', 'title'].sort(),
+      [
+        'blade',
+        'coupons',
+        'format',
+        'laminates',
+        'loads',
+        'materials',
+        'sources',
+        'stitching',
+        'targets',
+        'title',
+      ].sort(),
     );
     expect(data).toMatchObject({ format: 1, title: 'Minimal' });
   });

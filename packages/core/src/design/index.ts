@@ -1,5 +1,17 @@
 export { assemble } from './assemble/index.js';
-export type { LaminateModel, LoadModel, Model, Process, Provenance, StackEntry, StitchingModel } from './model.js';
+export type {
+  CuredFabricModel,
+  FabricModel,
+  LaminateModel,
+  ListedPlyModel,
+  LoadModel,
+  MaterialModel,
+  Model,
+  Process,
+  Provenance,
+  StackEntry,
+  StitchingModel,
+} from './model.js';
 export { type Design, type ReadOptions, readDesign, readDesignBytes } from './read.js';
 export {
   type BlisterResult,
@@ -7,15 +19,20 @@ export {
   compute,
   type FabricResult,
   type FibreModels,
+  type Film,
   type FirstOpening,
   type FreeEdgeResult,
+  type LaminateChecks,
   type LaminateExpansion,
   type LaminateResult,
   type ListedPlyResult,
+  type LoadEnvelope,
   type LoadResult,
+  type LoadStrength,
   loadNotes,
   type MaterialResult,
   type PanelResult,
+  type Residual,
   type Results,
   type TargetResult,
 } from './results/index.js';

@@ -8,6 +8,8 @@ export interface ExampleCounts {
   readonly within: number;
   /** Values among them that the library's theory only approaches, and how many lie within their band. */
   readonly banded: { readonly values: number; readonly within: number };
+  /** Values that were recalled but do not follow from the inputs: not among `values`. */
+  readonly dropped: number;
   /** How many stem from an example read in the publication, read where another quotes it, and recalled. */
   readonly read: number;
   readonly quoted: number;
@@ -37,6 +39,7 @@ export function exampleCounts(examples: readonly CheckedExample[] = checkExample
     values: rows.length,
     within: withinOf(rows) - withinOf(banded),
     banded: { values: banded.length, within: withinOf(banded) },
+    dropped: published.flatMap(({ dropped }) => dropped).length,
     read: obtained('read'),
     quoted: obtained('quoted'),
     recalled: obtained('recalled'),

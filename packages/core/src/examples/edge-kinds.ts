@@ -1,4 +1,4 @@
-import { edgeDelamination, laminate, parseOrientationCode } from '../laminate/index.js';
+import { flatEdgeRelease, laminate, parseOrientationCode } from '../laminate/index.js';
 import { type Given, type PlyInputs, plyAt, si } from './inputs.js';
 import type { ComputedValues } from './types.js';
 
@@ -11,13 +11,11 @@ interface EdgeDelaminationOnset {
   readonly pliesBelow: number;
 }
 
-/** Energy release rate of two mirror interfaces with one of the two surfaces counted, so twice that per front; moduli before and after. */
+/** Energy release rate of two mirror interfaces by the formula as printed, flat parts and one of the two surfaces counted; moduli before and after. */
 export function edgeDelaminationOnset(inputs: EdgeDelaminationOnset): ComputedValues {
   const thickness = si(inputs.plyThickness, 'length');
   const plies = parseOrientationCode(inputs.stack).map(({ angle }) => plyAt(inputs.ply, angle, thickness));
-  const { interfaces } = edgeDelamination(laminate(plies), { strain: inputs.strain });
-  const pair = interfaces[inputs.pliesBelow - 1]?.pair;
-  if (pair === undefined) return {};
-  const { G, modulus, partedModulus } = pair;
-  return { G: 2 * G, GMetric: 2 * G, modulus, partedModulus };
+  const { modulus, partedModulus, perSquare } = flatEdgeRelease(laminate(plies), inputs.pliesBelow);
+  const G = perSquare * inputs.strain ** 2;
+  return { G, GMetric: G, modulus, partedModulus };
 }

@@ -4,7 +4,7 @@ import type { Access, SourceKey } from '../provenance/index.js';
 export interface PrintedValue {
   readonly printed: string;
   readonly value: number;
-  /** As printed; empty for a plain number. `tolerance` and `oracle` are in the same unit. */
+  /** Of the print; empty for a plain number. `tolerance` and `oracle` are in the same unit. */
   readonly unit: string;
   /** Absolute: what the printed digits justify. */
   readonly tolerance: number;

@@ -8,9 +8,9 @@ export function likePrinted(value: number, printed: string): string {
 
 /** The inputs of an example on one line: "ply: E1 181 GPa, E2 10.3 GPa; angles: 0, 30, -45; plyThickness: 5 mm". */
 export function inputsInWords(inputs: Readonly<Record<string, unknown>>): string {
-  return Object.entries(inputs)
-    .map(([name, value]) => `${name}: ${inWords(value)}`)
-    .join('; ');
+  const given = Object.entries(inputs);
+  if (given.length === 0) return 'none, the value is a constant of the theory';
+  return given.map(([name, value]) => `${name}: ${inWords(value)}`).join('; ');
 }
 
 function inWords(value: unknown): string {

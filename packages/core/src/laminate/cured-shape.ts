@@ -1,9 +1,7 @@
 import type { Note, SourceKey } from '../provenance/index.js';
 import type { Response } from './respond.js';
+import { kindOfShape, principalCurvatures, type ShapeKind } from './shape-kind.js';
 import type { Vector3 } from './types.js';
-
-/** What a free panel becomes: curved not at all, about one axis, both ways alike, both ways opposed, or wound. */
-export type ShapeKind = 'flat' | 'cylinder' | 'dome' | 'saddle' | 'twist';
 
 /** The shape that heat and moisture give a laminate which nothing holds. */
 export interface CuredShape {
@@ -20,9 +18,6 @@ export interface CuredShape {
   readonly sources: readonly SourceKey[];
 }
 
-/** Curvatures in this ratio and below count as one curvature alone. */
-const negligible = 0.1;
-
 /**
  * The cured shape in words and principal curvatures, from a linear response to heat and moisture alone.
  *
@@ -38,25 +33,8 @@ export function curedShape(
   { curvature, notes, sources }: Pick<Response, 'curvature' | 'notes' | 'sources'>,
   thickness: number,
 ): CuredShape {
-  const [kx, ky, kxy] = curvature;
-  const mean = (kx + ky) / 2;
-  const radius = Math.hypot((kx - ky) / 2, kxy / 2);
-  // Two of the same size: rounding shall not choose between them.
-  const positive = mean >= -1e-9 * radius;
-  const upper = radius === 0 ? 0 : (Math.atan2(kxy, kx - ky) * 90) / Math.PI;
-  const principal: readonly [number, number] = positive
-    ? [mean + radius, mean - radius]
-    : [mean - radius, mean + radius];
-  const turned = positive ? upper : upper + 90;
-  const direction = turned > 90 ? turned - 180 : turned <= -90 ? turned + 180 : turned;
-  const kind = kindOf(curvature, principal, thickness);
+  const { principal, direction } = principalCurvatures(curvature);
+  const kind = kindOfShape(curvature, thickness);
   const rise = kind === 'flat' ? {} : { riseOfThickness: Math.sqrt((8 * thickness) / Math.abs(principal[0])) };
   return { kind, curvature, principal, direction, ...rise, notes, sources };
-}
-
-function kindOf([kx, ky, kxy]: Vector3, [k1, k2]: readonly [number, number], thickness: number): ShapeKind {
-  if (Math.abs(k1) * thickness < 1e-9) return 'flat';
-  if (Math.abs(k2) <= negligible * Math.abs(k1)) return 'cylinder';
-  if (k1 * k2 > 0) return 'dome';
-  return Math.max(Math.abs(kx), Math.abs(ky)) <= (negligible * Math.abs(kxy)) / 2 ? 'twist' : 'saddle';
 }

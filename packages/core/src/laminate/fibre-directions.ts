@@ -14,13 +14,15 @@ export function fibreDirections(ply: Ply): readonly number[] {
   return isCloth(ply) ? [angle, fibreAngle(ply.angle + 90)].sort((a, b) => a - b) : [angle];
 }
 
+type Elastic = Pick<Ply, 'E1' | 'E2' | 'G12' | 'nu12'> & { readonly core?: boolean | undefined };
+
 /** Whether a ply counts as having fibres along and across: E2 at least half of E1, and not isotropic. */
-export function isCloth(ply: Ply): boolean {
+export function isCloth(ply: Elastic): boolean {
   return !ply.core && Math.min(ply.E1, ply.E2) >= Math.max(ply.E1, ply.E2) / 2 && !isIsotropic(ply);
 }
 
 /** Whether a ply has the same stiffness in all directions of its plane, within 1 %. */
-export function isIsotropic({ E1, E2, G12, nu12 }: Ply): boolean {
+export function isIsotropic({ E1, E2, G12, nu12 }: Elastic): boolean {
   const near = (value: number, other: number): boolean => Math.abs(value - other) <= 0.01 * Math.abs(other);
   return near(E1, E2) && near(G12, E1 / (2 * (1 + nu12)));
 }

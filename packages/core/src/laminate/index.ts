@@ -6,8 +6,12 @@ export {
   type EdgeDelamination,
   type EdgeInterface,
   type EdgeOpening,
+  type EdgeOptions,
   type EdgePeel,
   edgeDelamination,
+  type FlatEdgeRelease,
+  flatEdgeRelease,
+  type OnsetStrain,
 } from './edge/index.js';
 export { engineeringConstants, type LaminateConstants, offAxisConstants } from './engineering-constants.js';
 export { isCloth, isIsotropic } from './fibre-directions.js';
@@ -22,6 +26,7 @@ export {
   LOAD_STRIDE,
   layout,
   STRIDE,
+  type StrengthTable,
 } from './kernel-layout.js';
 export { type LaminationParameters, laminationParameters } from './lamination-parameters.js';
 export { type Components, type Load, sixComponents } from './load.js';
@@ -29,52 +34,83 @@ export { parseOrientationCode, type StackItem } from './orientation-code-parse.j
 export { type PrintItem, printOrientationCode } from './orientation-code-print.js';
 export {
   type BucklingLoad,
+  type EllipseBlister,
   type EllipseBlisterResult,
   ellipseBlister,
+  type MembraneLoad,
+  type Plate,
   type PlateBuckling,
   type PlateDeflection,
+  type PlateMode,
+  type PlatePressure,
   type PlateVibration,
   plateBuckling,
   plateDeflection,
   plateVibration,
+  type StripBlister,
   type StripBlisterResult,
   stripBlister,
+  type VibrationOptions,
 } from './plate/index.js';
 export { makeQbarTable, tabulateQbar } from './qbar.js';
 export { type PlyPoint, type PlyResponse, type Response, respond } from './respond.js';
 export {
+  type AllenCriteria,
+  type AllenStiffness,
   allenDeflection,
   type CoreShear,
   deepCoreWrinklingStress,
+  type FaceStress,
+  handBookTolerance,
   type NoSandwich,
   type Sandwich,
+  type SandwichCore,
   type SandwichDirection,
   type SandwichFace,
+  type SandwichOptions,
+  type SandwichSpan,
   sandwichChecks,
   thinFaceWeakCoreLimit,
   type Wrinkling,
+  type WrinklingModuli,
   wrinklingCoefficientInDesign,
   wrinklingCoefficientInTheory,
   wrinklingDepth,
   wrinklingStress,
 } from './sandwich/index.js';
+export type { ShapeKind } from './shape-kind.js';
 export {
+  type CylindricalBending,
   cylindricalBending,
+  type Matrix2,
+  type MomentGradient,
+  type PlyShear,
   plyShear,
+  type ShearForces,
   type ShearStressDistribution,
+  type ShearStressPeak,
+  type ShearStressPoint,
+  type StripLoad,
   shearStiffnessOf,
   shearStressDistribution,
   type TransverseShear,
   transverseShear,
 } from './shear/index.js';
 export { type ArealMass, arealMass, laminate } from './stack.js';
-export type { Block } from './stack-pattern.js';
+export type { Block, StackPattern } from './stack-pattern.js';
 export { stiffness } from './stiffness.js';
 export {
   type Criterion,
+  type CurvePoint,
+  type Damage,
+  type Discount,
   discounts,
+  type EnvelopeOptions,
+  type EnvelopePoint,
   envelopeOf,
+  type Face,
   type FailureEnvelope,
+  type FailureMode,
   type FirstFailure,
   failure,
   failureCriteria,
@@ -83,18 +119,29 @@ export {
   type LaminateFailure,
   type LoadComponent,
   loadComponents,
+  type ModeKey,
+  type PlyFailure,
+  type PointFailure,
   type ProgressiveFailure,
+  type ProgressiveOptions,
   type ProgressiveStep,
+  type PuckInclination,
   progressiveFailure,
   type SolvedLoad,
+  type StepPly,
+  type StrengthConstants,
   type StrengthOptions,
+  type StrengthPly,
+  type StrengthRatio,
   solveLoad,
   solvePlane,
   strengthConstants,
   strengthRatio,
+  type TsaiHillVariant,
+  type TsaiWuCoefficients,
   tsaiHillVariants,
   tsaiWuCoefficients,
   unloaded,
 } from './strength/index.js';
-export { makeStrengthTable } from './strength-table.js';
+export { makeStrengthTable, type StrengthMaterial } from './strength-table.js';
 export type { EngineeringConstants, Laminate, Matrix3, Stiffness, Vector3 } from './types.js';

@@ -1,3 +1,4 @@
+import { fail } from '../problem/index.js';
 import type { Criterion } from './strength/criterion.js';
 import type { StrengthConstants } from './strength/strength-constants.js';
 
@@ -90,10 +91,11 @@ export interface BatchResult {
 /**
  * Arrays for a batch and its result, all zero, to be filled and used again for as many batches as wanted.
  *
- * @param laminates number of laminates
- * @param plies number of plies of all laminates together
+ * @param laminates number of laminates, whole, 0 or more
+ * @param plies number of plies of all laminates together, whole, 0 or more
  * @param qbarTable the table that the plies' rows point into
  * @param strength loads and strengths, when ratios are wanted
+ * @throws out-of-range for a number that is not whole, or below 0
  */
 export function allocateBatch(
   laminates: number,
@@ -101,6 +103,15 @@ export function allocateBatch(
   qbarTable: Float64Array,
   strength?: BatchStrength,
 ): { readonly batch: Batch; readonly out: BatchResult } {
+  for (const [name, value] of Object.entries({ laminates, plies })) {
+    if (!(Number.isSafeInteger(value) && value >= 0)) {
+      fail({
+        code: 'out-of-range',
+        message: `the number of ${name} is ${value}`,
+        allowed: 'a whole number, 0 or more',
+      });
+    }
+  }
   const ratios = strength === undefined ? 0 : laminates * (strength.loads.length / LOAD_STRIDE);
   return {
     batch: {

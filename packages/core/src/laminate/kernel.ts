@@ -1,11 +1,11 @@
-import { fail } from '../problem/index.js';
+import { choice, fail } from '../problem/index.js';
 import { checkFinite } from './check-finite.js';
 import { invertStiffness } from './kernel-inverse.js';
 import { type Batch, type BatchResult, type BatchStrength, LOAD_STRIDE, layout, ROW, STRIDE } from './kernel-layout.js';
 import { STRESS_ROW } from './kernel-ply-stress.js';
 import { writeRatios } from './kernel-strength.js';
 import { sumStack } from './kernel-sum.js';
-import { choice, failureCriteria } from './strength/criterion.js';
+import { failureCriteria } from './strength/criterion.js';
 
 /**
  * Writes the seven engineering constants of a compliance: Ex, Ey, Gxy, nuxy, nuyx, etaxyx, etaxyy.

@@ -37,7 +37,7 @@ const names = ['x', 'y', 'xy'] as const;
 /**
  * Sorts a load into the six components that are prescribed as force and as deformation.
  *
- * @throws contradiction when a component is given both ways; not-a-number when a value is not finite
+ * @throws contradiction when a component is given both ways; not-a-number when a value is not finite; wrong-type when there are not three
  */
 export function sixComponents(load: Load): SixComponents {
   const force = [...read('N', load.N), ...read('M', load.M)];
@@ -56,11 +56,22 @@ export function sixComponents(load: Load): SixComponents {
 }
 
 function read(name: string, components: Components | undefined): (number | null)[] {
-  const [x = null, y = null, xy = null] = components ?? [];
+  if (components !== undefined) demandThree(name, components);
+  const [x, y, xy] = components ?? [null, null, null];
   [x, y, xy].forEach((value, i) => {
     if (value !== null && !Number.isFinite(value)) {
       fail({ code: 'not-a-number', message: `${name} ${names[i]} is ${value}`, allowed: 'a finite number, or null' });
     }
   });
   return [x, y, xy];
+}
+
+/** Refuses anything but a list of three. @throws wrong-type */
+export function demandThree(name: string, components: unknown): void {
+  if (Array.isArray(components) && components.length === 3) return;
+  fail({
+    code: 'wrong-type',
+    message: `${name} is ${Array.isArray(components) ? `a list of ${components.length}` : components}`,
+    allowed: 'a list of three: x, y, xy',
+  });
 }

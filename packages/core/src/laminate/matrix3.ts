@@ -1,3 +1,4 @@
+import { invertSpd3 } from '../numeric/index.js';
 import type { Matrix3 } from './types.js';
 
 /** A symmetric matrix from the packed order 11, 12, 16, 22, 26, 66. */
@@ -26,6 +27,13 @@ export function packed(m: Matrix3): Float64Array {
     entry(m, 1, 2),
     entry(m, 2, 2),
   );
+}
+
+/** The inverse of a symmetric positive definite matrix. */
+export function inverse(m: Matrix3): Matrix3 {
+  const out = new Float64Array(6);
+  invertSpd3(packed(m), 0, out, 0);
+  return symmetric(out);
 }
 
 /** One entry, counted from 0. */

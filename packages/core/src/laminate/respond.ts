@@ -1,4 +1,5 @@
-import { solve } from '../numeric/index.js';
+import { Matrix } from 'ml-matrix';
+import { choleskyOf } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
 import { rotateStrain, rotateStress } from './axes.js';
@@ -6,6 +7,7 @@ import { type FreeStrain, freeStrain } from './free-strain.js';
 import { STRESS_ROW, sigma1, sigma2, tau12, writeStressRows } from './kernel-ply-stress.js';
 import { type Load, sixComponents } from './load.js';
 import { entry } from './matrix3.js';
+import { kindOfShape } from './shape-kind.js';
 import { stiffness } from './stiffness.js';
 import type { Laminate, Stiffness, Vector3 } from './types.js';
 
@@ -57,7 +59,8 @@ export interface Response {
  * @param load per component a force or a deformation; nothing given is a force of 0
  * @returns strain (engineering shear), curvature 1/m, N in N/m, M in N, ply stresses in Pa
  * @throws not-computable when a strain or force leaves the range of numbers; contradiction when a component is given both ways; not-computable when heat or moisture acts on a ply without
- *   the coefficient; not-admissible as {@link stiffness}; not-a-number, out-of-range for values that cannot be
+ *   the coefficient; not-admissible as {@link stiffness}; not-a-number, out-of-range for values that cannot be;
+ *   wrong-type for a list that has not three components
  * @source Jones 1999, ch. 4; Kaw 2006, ch. 4
  */
 export function respond(laminate: Laminate, load: Load): Response {
@@ -73,20 +76,20 @@ export function respond(laminate: Laminate, load: Load): Response {
   const size = (i: number): number => (i < 3 ? 1 : 1 / s.thickness);
   const product = (i: number, x: readonly number[]): number =>
     x.reduce((sum, value, j) => sum + value * (K[i]?.[j] ?? 0), 0);
-  const unknown = solve(
-    open.map((i) => open.map((j) => (K[i]?.[j] ?? 0) * size(i) * size(j))),
-    open.map((i) => ((known.force[i] ?? 0) + (held[i] ?? 0) - product(i, given)) * size(i)),
-  );
-  if (unknown === undefined) {
+  const factors = choleskyOf(new Matrix(open.map((i) => open.map((j) => (K[i]?.[j] ?? 0) * size(i) * size(j)))));
+  if (factors === undefined) {
     return fail({
       code: 'not-admissible',
       message: 'the stiffness of the laminate is singular',
       allowed: 'positive moduli',
     });
   }
+  const unknown = factors.solve(
+    Matrix.columnVector(open.map((i) => ((known.force[i] ?? 0) + (held[i] ?? 0) - product(i, given)) * size(i))),
+  );
   const deformation = [...given];
   open.forEach((i, k) => {
-    deformation[i] = (unknown[k] ?? 0) * size(i);
+    deformation[i] = unknown.get(k, 0) * size(i);
   });
   const force = known.force.map((value, i) =>
     known.deformation[i] === null ? value : product(i, deformation) - (held[i] ?? 0),
@@ -152,18 +155,25 @@ function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, f
 }
 
 /** A warning where the linear answer is a saddle that a thin panel leaves for a cylinder. */
-function warpNotes(laminate: Laminate, load: Load, [kx, ky, kxy]: Vector3): Note[] {
+function warpNotes(laminate: Laminate, load: Load, curvature: Vector3): Note[] {
   const unloaded = !load.N && !load.M && !load.strain && !load.curvature;
-  const gauss = kx * ky - (kxy * kxy) / 4;
-  const bent = Math.max(Math.abs(kx), Math.abs(ky), Math.abs(kxy)) * laminate.thickness;
-  if (!unloaded || gauss >= 0 || bent < 1e-9) return [];
+  const kind = kindOfShape(curvature, laminate.thickness);
+  if (!unloaded || (kind !== 'saddle' && kind !== 'twist')) return [];
   return [
     {
       level: 'warning',
-      text: 'The free curvatures form a saddle. A panel whose edges would lift by more than its thickness snaps to a cylinder instead, curved about one axis only.',
+      text: `${causeOf(load)} curves the free laminate to a saddle. A panel whose edges would lift by more than its thickness snaps to a cylinder instead, curved about one axis only.`,
       source: 'hyer-1981',
     },
   ];
+}
+
+/** "Change of temperature", "Moisture" or both: what acts on a laminate without forces. */
+function causeOf({ temperatureChange = 0, temperatureGradient = 0, moisture = 0 }: Load): string {
+  const heat = temperatureChange !== 0 || temperatureGradient !== 0;
+  const wet = [moisture].flat().some((value) => value !== 0);
+  if (heat && wet) return 'Temperature with moisture';
+  return wet ? 'Moisture' : 'A change of temperature';
 }
 
 function stiffness6({ A, B, D }: Stiffness): number[][] {

@@ -1,8 +1,10 @@
 import type { InPlaneConstants, Ply } from '../material/index.js';
+import { choice } from '../problem/index.js';
 import { checkFinite } from './check-finite.js';
 import type { StrengthTable } from './kernel-layout.js';
 import { STRESS_ROW, writeStressRows } from './kernel-ply-stress.js';
-import { type Criterion, choice, failureCriteria, type StrengthOptions } from './strength/criterion.js';
+import { type Criterion, failureCriteria, type StrengthOptions } from './strength/criterion.js';
+import { layOf } from './strength/lay.js';
 import { type StrengthConstants, strengthConstants } from './strength/strength-constants.js';
 
 /** A material of {@link makeStrengthTable}. */
@@ -10,6 +12,9 @@ export type StrengthMaterial = InPlaneConstants & Partial<Pick<Ply, 'strengths' 
 
 /**
  * Table of ply stress and strength constants for a batch: one row for every material at every angle, in the order of `makeQbarTable`.
+ *
+ * Each ply is judged in the axes it is laid in. That is the ratio of `failure` for unidirectional plies and cloth; a mat (isotropic in its
+ * plane) `failure` judges in the weakest of all directions, and it may have a lower ratio there. By Puck, cloth and mat count as unbreakable.
  *
  * @param materials moduli and strengths, Pa; without strengths a material counts as unbreakable; all need expansion for heat to act
  * @param angles degrees from x to the fibre
@@ -31,7 +36,8 @@ export function makeStrengthTable(
   for (const material of materials) {
     const { E1, E2, G12, nu12, expansion, strengths } = material;
     checkFinite('materials', [E1, E2, G12, nu12, expansion?.alpha1 ?? 0, expansion?.alpha2 ?? 0]);
-    const own = strengths === undefined ? undefined : strengthConstants({ ...material, strengths }, criterion, options);
+    const left = strengths === undefined || (criterion === 'puck' && layOf(material) !== 'unidirectional');
+    const own = left ? undefined : strengthConstants({ ...material, strengths }, criterion, options);
     writeStressRows(material, angles, stress, constants.length * STRESS_ROW);
     for (let i = 0; i < angles.length; i++) constants.push(own);
   }

@@ -2,6 +2,7 @@ export { admissibility, type ElasticConstants } from './admissibility.js';
 export { fibreVolumeFractionInGap, type GapFilling } from './closed-tool.js';
 export { type ClothYarns, clothOfYarns } from './cloth-yarns.js';
 export {
+  type ComparisonInput,
   compareMicromechanics,
   type MicromechanicsComparison,
   type ModelValue,
@@ -47,7 +48,12 @@ export { matPly } from './mat.js';
 export type { ComparedProperty, ComparedRule } from './micromechanics-models.js';
 export { chamis, halpinTsai, halpinTsaiEta, inverseRule, ruleOfMixtures } from './mixing-rules.js';
 export { arealMass, type PlyProperties, ply } from './ply.js';
-export { type PlyConsistency, plyConsistency } from './ply-consistency.js';
+export {
+  type ClaimedConstituents,
+  type ListedAgainstExpected,
+  type PlyConsistency,
+  plyConsistency,
+} from './ply-consistency.js';
 export { type Constituents, fibreFaults, plyFromConstituents } from './ply-from-constituents.js';
 export { porousMatrix } from './porous-matrix.js';
 export {

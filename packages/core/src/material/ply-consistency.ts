@@ -1,3 +1,4 @@
+import { choice } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
 import { between, demand, positive, shown } from './check.js';
 import { halpinTsai, ruleOfMixtures } from './mixing-rules.js';
@@ -111,7 +112,8 @@ function doubt(
  * Nothing in the row is changed. A warning names the fibre fraction that would reproduce E1 when it departs by more than
  * 8 % of the listed value (common practice, no source).
  * @param listed Constants as listed, Pa. @param claimed SI; fibreVolumeFraction 0.1 to 0.75.
- * @throws out-of-range, not-admissible, not-a-number as `plyFromConstituents`, and for listed moduli that are not positive.
+ * @throws out-of-range, not-admissible, not-a-number as `plyFromConstituents`, and for listed moduli that are not positive; not-a-choice
+ *   for the architecture.
  * @source Jones 1999, ch. 3 (recalled, not re-read).
  */
 export function plyConsistency(
@@ -119,7 +121,8 @@ export function plyConsistency(
   claimed: ClaimedConstituents,
 ): PlyConsistency {
   demand(...(['E1', 'E2', 'G12'] as const).map((key) => positive(key, listed[key], 'Pa')));
-  const { fibre, resin, fibreVolumeFraction: Vf, architecture } = claimed;
+  const { fibre, resin, fibreVolumeFraction: Vf } = claimed;
+  const architecture = choice('architecture', claimed.architecture ?? 'ud', ['ud', 'woven']);
   const { constants, sources } = expectedConstants(claimed);
   const against = (key: 'E1' | 'E2' | 'G12'): ListedAgainstExpected => ({
     given: listed[key],

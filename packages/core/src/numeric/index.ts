@@ -1,4 +1,8 @@
+export { factorBanded, solveBanded } from './banded.js';
+export { type BoundaryValueProblem, solveBoundaryValue } from './boundary-value.js';
+export { choleskyOf } from './cholesky.js';
 export { cosDegrees, fibreAngle, sinCosDegrees, sinDegrees } from './degrees.js';
-export { apply, dot, gram, timesPairDerivative } from './dense.js';
-export { solve } from './solve.js';
+export { quantile } from './quantile.js';
+export { uniformRandom, xoshiro128 } from './random.js';
+export { rootBetween } from './root-between.js';
 export { invertSpd3 } from './spd3.js';

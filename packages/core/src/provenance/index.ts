@@ -4,7 +4,7 @@ export type SourceKey = string;
 /** How a value came to be known. */
 export type Basis = 'published' | 'measured' | 'derived' | 'assumed';
 
-/** How the source of a value was reached: read in the publication itself or where another quotes it, recalled without re-reading, or computed. */
+/** How the source of a value was reached: read in the publication itself or where another quotes or solves it, recalled without re-reading, or computed. */
 export type Access = 'read' | 'quoted' | 'recalled' | 'computed' | 'invented';
 
 const accesses: Readonly<Record<Access, string>> = {

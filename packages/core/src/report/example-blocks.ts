@@ -45,6 +45,10 @@ const valueCells = (row: CheckedValue): Cell[] => [
 
 const withinOf = ({ rows }: CheckedExample): number => rows.filter(({ within }) => within).length;
 
+/** "; 2 not counted" where recalled values do not follow from the inputs. */
+const notCounted = ({ dropped }: CheckedExample): string =>
+  dropped.length === 0 ? '' : `; ${dropped.length} not counted`;
+
 /** Examples of publications, one row each. */
 export function overviewTable(examples: readonly CheckedExample[]): Block {
   const heads = ['Example', 'What it is', 'Source', 'How obtained'].map((label): Column => ({ label }));
@@ -54,7 +58,7 @@ export function overviewTable(examples: readonly CheckedExample[]): Block {
     one.source,
     accessInWords(one.access),
     amount(one.rows.length, 'number'),
-    withinOf(one) === one.rows.length ? 'all' : `ONLY ${withinOf(one)}`,
+    `${withinOf(one) === one.rows.length ? 'all' : `ONLY ${withinOf(one)}`}${notCounted(one)}`,
   ]);
   return table(
     'examples',
@@ -75,7 +79,10 @@ export function exampleBlocks(one: CheckedExample): Block[] {
     { label: 'How obtained', value: `${accessInWords(access)}; confidence ${confidence}` },
     { label: 'Inputs', value: inputsInWords(inputs) },
     ...(note === undefined ? [] : [{ label: 'Remark', value: note }]),
-    { label: 'Agreement', value: `${withinOf(one)} of ${rows.length} within the ${banded ? 'band' : 'tolerance'}` },
+    {
+      label: 'Agreement',
+      value: `${withinOf(one)} of ${rows.length} within the ${banded ? 'band' : 'tolerance'}${notCounted(one)}`,
+    },
   ];
   const droppedRows = dropped.map((row): Cell[] => [
     row.key,

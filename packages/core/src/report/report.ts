@@ -32,7 +32,7 @@ export function report(model: Model | Results, options: ReportOptions = {}): Rep
           ...overview,
           ...results.laminates.flatMap((one) => laminateSection(one, units)),
           ...results.model.stitching.flatMap((one) => stitchingSection(one, units)),
-          ...results.loads.flatMap((one) => loadSection(one, units)),
+          ...results.loads.flatMap((one, i) => loadSection(one, units, results.loads.slice(0, i))),
           ...constituentsSection(results, units),
           ...materialsSection(results),
           cautionSection(results),

@@ -1,4 +1,19 @@
 export { type ArealFraction, arealFraction, type Seam, type SideFraction } from './areal-fraction.js';
+export { type BridgingInterval, bridgingInterval, type SamplingOptions } from './bridging/bridging-interval.js';
+export { type BridgingInput, type BridgingPath, bridgingLaw, lawOf, type PathLaw } from './bridging/bridging-law.js';
+export {
+  type BridgingModel,
+  type BridgingSide,
+  bridgingModel,
+  type FaceAnchor,
+  type PenetrationInput,
+} from './bridging/bridging-model.js';
+export { type BridgingParameters, bridgingParameters } from './bridging/bridging-parameters.js';
+export { type GivingWay, givingWay, type PullOut } from './bridging/failure-sites.js';
+export { type MeasuredPoint, measuredBridgingLaw } from './bridging/measured-law.js';
+export { openingWork } from './bridging/opening-law.js';
+export type { BridgingState, CrackMovement } from './bridging/path-law.js';
+export type { BridgingCurve, BridgingFailure, BridgingLaw, Interval } from './bridging-types.js';
 export { checkPattern } from './check-pattern.js';
 export {
   type ConsumptionInput,
@@ -10,11 +25,17 @@ export {
 export { holeDensity, meanRun, penetrationDensity, rowLengthPerArea } from './density.js';
 export { type ClosedRow, closeRow, countedWidth, offsetRowLength } from './edge-rows.js';
 export { type HoleInput, type Holes, holes } from './holes.js';
+export type { Estimate, InPlaneParameters } from './in-plane/estimate.js';
+export type { WavyPly } from './in-plane/formulas.js';
+export { type InPlaneKnockdown, inPlaneKnockdown, type KnockdownInput } from './in-plane/in-plane-knockdown.js';
+export type { PublishedChange } from './in-plane/published.js';
 export { type NearestNeighbour, nearestNeighbour } from './nearest-neighbour.js';
 export { type NeedleRange, needleDiameter, needleFor, needleRatio } from './needle.js';
 export { countInField, type FieldCount, penetrations } from './positions.js';
+export { bridgingPriors, inPlanePriors, type Prior, zonePriors } from './priors.js';
 export { type RowsMet, rowsMetAcross, rowsMetAlong } from './rows-met.js';
 export { type SewingTimeInput, sewingTime } from './sewing-time.js';
+export type { SewnRows } from './sewn-rows.js';
 export {
   hasUnderThread,
   type Legs,
@@ -29,6 +50,22 @@ export {
 } from './stitch-type.js';
 export { type StitchPlan, type StitchSummary, stitchSummary } from './summary.js';
 export { bundleArea, bundlePerimeter, checkThread, fibreArea, threadDiameter } from './thread.js';
+export {
+  armCeiling,
+  type BridgingZone,
+  bridgingLength,
+  bridgingZone,
+  type Discreteness,
+  discreteness,
+  type ToughnessArm,
+} from './toughness/lengths.js';
+export { type Toughness, type ToughnessInput, toughness } from './toughness/toughness.js';
+export {
+  type ToughnessInterval,
+  type ToughnessIntervalInput,
+  toughnessInterval,
+  type ValueRange,
+} from './toughness/toughness-interval.js';
 export type {
   CrossingPattern,
   EdgeRow,

@@ -168,4 +168,11 @@ describe('what the elliptic blister says of itself', () => {
       );
     }
   });
+
+  it('cannot be computed for an ellipse whose energy is no number of 64 bits', () => {
+    const film = stackOf(graphite, '[0/90/0]', 2e-4);
+    expect(problemCode(() => ellipseBlister(film, { a: 1e160, b: 1e160, strain: [-1e-3, 0, 0] }))).toBe(
+      'not-computable',
+    );
+  });
 });

@@ -1,4 +1,4 @@
-import { solve } from '../../../../packages/core/src/numeric/index.js';
+import { Matrix, solve } from 'ml-matrix';
 
 /** A round isotropic film clamped at its edge, on something evenly strained. */
 interface Film {
@@ -71,7 +71,7 @@ export function circularBlister(
         residual(unknown.map((value, k) => value + (k === j ? step : 0))).map((value, i) => (value - here[i]!) / step),
       );
       const rows = [0, 1].map((i) => columns.map((column) => column[i]!));
-      const move = solve(rows, here)!;
+      const move = solve(new Matrix(rows), Matrix.columnVector(here)).getColumn(0);
       unknown = unknown.map((value, j) => value - move[j]!);
     }
     throw new Error('the blister was not found');

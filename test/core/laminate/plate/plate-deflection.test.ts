@@ -78,7 +78,7 @@ describe('the deflection of a plate', () => {
     const stack = crossPly('[0/90/90/0]');
     const at = (pressure: number) => plateDeflection(stack, { a: 20, b: 20 }, { pressure, shape: 'uniform' });
     const half = (0.5 * stack.thickness) / at(1).withShear;
-    const warned = (pressure: number) => at(pressure).notes.some(({ text }) => text.includes('of its thickness'));
+    const warned = (pressure: number) => at(pressure).notes.some(({ text }) => text.includes('times its thickness'));
     expect([warned(0.99 * half), warned(1.01 * half), warned(-1.01 * half)]).toEqual([false, true, true]);
   });
 
@@ -91,6 +91,10 @@ describe('the deflection of a plate', () => {
       'out-of-range',
     );
     expect(problemCode(() => plateDeflection(stack, { a: 1, b: 1 }, { ...load, H: noH }))).toBe('out-of-range');
+    for (const shape of ['sinus', undefined] as const) {
+      const unknown = { pressure: 1, shape } as unknown as typeof load;
+      expect(problemCode(() => plateDeflection(stack, { a: 1, b: 1 }, unknown))).toBe('not-a-choice');
+    }
     const bad = laminate([plyOf({ ...graphite, G12: -1e9 }, 0, 1e-3)]);
     expect(problemCode(() => plateDeflection(bad, { a: 1, b: 1 }, load))).toBe('not-admissible');
   });

@@ -1,6 +1,6 @@
 import table from '@selvage/reference-data/examples/tables/sandwich-strip.json' with { type: 'json' };
 import { describe, expect, it } from 'vitest';
-import { laminate, respond } from '../../../../packages/core/src/laminate/index.js';
+import { type Laminate, laminate, respond, stiffness } from '../../../../packages/core/src/laminate/index.js';
 import {
   allenDeflection,
   deepCoreWrinklingStress,
@@ -94,6 +94,56 @@ describe('a sandwich without stiffness', () => {
     }
     expect(() => allenDeflection({ ...allen, S: 0 }, load)).toThrow('S = 0 N/m');
     expect(() => allenDeflection({ ...allen, D: 0 }, load)).toThrow('D = 0 N m');
+  });
+});
+
+describe('hand-book stiffness of faces that are unsymmetric among themselves', () => {
+  const layers = { ...graphite, nu12: 0 };
+  const stackWith = (code: string): Laminate => {
+    const face = stackOf(layers, code, 1.25e-4).plies;
+    return laminate([...face, { ...foam(10e-3), nu12: 0 }, ...face.toReversed()]);
+  };
+
+  it.each(['[90/90/0/0]', '[0/0/90/90]', '[0/90]', '[0/0/0/90]'])(
+    '%s counts with its neutral plane: D by the sum over the plies',
+    (code) => {
+      const stack = stackWith(code);
+      let z = -stack.thickness / 2;
+      let D = 0;
+      for (const { angle, thickness: t, E1, E2 } of stack.plies) {
+        D += (angle === 90 ? E2 : E1) * (t * (z + t / 2) ** 2 + t ** 3 / 12);
+        z += t;
+      }
+      const { x } = checked(stack);
+      expectNear([x.allen.D], [D], 1e-9);
+      expectNear([x.difference], [D * stiffness(stack).d[0]![0]! - 1], 1e-9, 1);
+      // The force of the faces times their distance is the moment: a core of its own carries next to nothing.
+      expectNear([x.H], [x.allen.S], 3e-3);
+      const { coreShear } = checked(stack, { shear: { Vx: 1000 } });
+      expectNear([coreShear!.nominal], [1000 / x.allen.d], 1e-12);
+      expectNear([coreShear!.stress], [coreShear!.nominal], 1e-2);
+    },
+  );
+
+  it('is as far apart as the neutral planes, which the mid-planes miss', () => {
+    // The 0 plies, a quarter of a millimetre beside the 90 plies, carry in the ratio of the moduli.
+    const { x, y, d } = checked(stackWith('[90/90/0/0]'));
+    const shift = (0.125e-3 * (181 - 10.3)) / (181 + 10.3);
+    expectNear([x.allen.d, y.allen.d], [d - 2 * shift, d + 2 * shift], 1e-9);
+  });
+
+  it('is warned of where it is more than a per cent off the laminate, and is silent where it is not', () => {
+    const said = (code: string) => {
+      const face = stackOf(graphite, code, 1.25e-4).plies;
+      const found = checked(laminate([...face, foam(5e-3), ...face.toReversed()]));
+      return { found, text: found.notes.map(({ text }) => text).join() };
+    };
+    const coupled = said('[45/-45/0]');
+    expect(coupled.found.y.difference).toBeGreaterThan(0.01);
+    expect(coupled.found.y.criteria.weakCore).toBeGreaterThan(100);
+    expect(coupled.text).toContain('The hand-book D along y is 2.3 % above');
+    expect(coupled.text).not.toContain('The hand-book D along x');
+    expect(said('[90/90/0/0]').text).not.toContain('The hand-book D');
   });
 });
 
@@ -196,7 +246,7 @@ describe('wrinkling of the faces', () => {
     const { notes, tool } = checked(laminate([cloth(0.5e-3), foam(4e-3), cloth(0.5e-3)]));
     expect(tool.x.depth).toBeGreaterThan(2e-3);
     expect(notes.map(({ text }) => text).join()).toContain(
-      `would reach ${((100 * tool.x.depth) / 4e-3).toPrecision(3)} % of the core's thickness into it, more than half`,
+      `Wrinkles along x would reach ${((100 * tool.x.depth) / 4e-3).toPrecision(3)} % of the core's thickness into it, more than half`,
     );
     const count = (c: number) => checked(laminate([cloth(0.5e-3), foam(c), cloth(0.5e-3)])).notes.length;
     // The core is thick enough when half of it is the depth; the softer direction y reaches a little less far.
@@ -303,6 +353,11 @@ describe('what counts as a sandwich', () => {
   it('names its sources, and refuses values that cannot be', () => {
     expect(checked(plain).sources).toEqual(['whitney-1973', 'vlachoutsis-1992', 'hoff-mautner-1945', 'allen-1969']);
     expect(problemCode(() => sandwichChecks(plain, { coefficient: 0 }))).toBe('out-of-range');
+    for (const stress of [[Number.NaN, 0], [0, Number.NEGATIVE_INFINITY], [1e6]]) {
+      const wrong = stress as unknown as readonly [number, number];
+      expect(problemCode(() => sandwichChecks(plain, { faceStress: { tool: wrong } }))).toBe('not-a-number');
+      expect(problemCode(() => sandwichChecks(plain, { faceStress: { bag: wrong } }))).toBe('not-a-number');
+    }
     expect(problemCode(() => sandwichChecks(plain, { shear: { Vx: Number.NaN } }))).toBe('not-a-number');
     expect(problemCode(() => sandwichChecks(plain, { load: { N: [Number.NaN, 0, 0] } }))).toBe('not-a-number');
   });

@@ -2,7 +2,11 @@ import table from '@selvage/reference-data/examples/tables/strip-bending.json' w
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { laminate, respond } from '../../../../packages/core/src/laminate/index.js';
-import { type ShearStressPoint, shearStressDistribution } from '../../../../packages/core/src/laminate/shear/index.js';
+import {
+  type MomentGradient,
+  type ShearStressPoint,
+  shearStressDistribution,
+} from '../../../../packages/core/src/laminate/shear/index.js';
 import { anyLaminate, evenly, expectNear, graphite, plyOf, problemCode, stackOf } from '../plies.js';
 
 const unitStack = (code: string) => {
@@ -98,6 +102,9 @@ describe('shear stress by equilibrium', () => {
   it('refuses forces that are not finite and fewer than two points per ply', () => {
     const stack = unitStack('[0]');
     expect(problemCode(() => shearStressDistribution(stack, { Vx: Number.NaN }))).toBe('not-a-number');
+    for (const half of [{ alongX: [1, 0, 0] }, { alongY: [1, 0, 0] }, { alongX: [1], alongY: [0, 0, 0] }]) {
+      expect(problemCode(() => shearStressDistribution(stack, half as unknown as MomentGradient))).toBe('wrong-type');
+    }
     const open = { alongX: [0, 0, 0], alongY: [Number.POSITIVE_INFINITY, 0, 0] } as const;
     expect(problemCode(() => shearStressDistribution(stack, open))).toBe('not-a-number');
     for (const points of [1, 2.5]) {

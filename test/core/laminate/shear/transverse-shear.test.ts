@@ -169,3 +169,35 @@ describe('shear moduli through the thickness', () => {
     expectNear(shearStiffnessOf(ply), [4e9, 1e9, 4e9], 1e-12);
   });
 });
+
+describe('the shear stiffness of a laminate that is turned', () => {
+  /** Largest entry by which H of the turned stack is off the turned H, over the largest entry. */
+  const off = (code: string, angle: number): number => {
+    const [[Hx, Hxy], [, Hy]] = transverseShear(unitStack(code)).H;
+    const [c, s] = [Math.cos((angle * Math.PI) / 180), Math.sin((angle * Math.PI) / 180)];
+    const tensor = [
+      c * c * Hx + s * s * Hy - 2 * c * s * Hxy,
+      c * s * (Hx - Hy) + (c * c - s * s) * Hxy,
+      s * s * Hx + c * c * Hy + 2 * c * s * Hxy,
+    ];
+    const [[x, xy], [, y]] = transverseShear(turned(unitStack(code), angle)).H;
+    return Math.max(...[x, xy, y].map((value, i) => Math.abs(value - tensor[i]!))) / Math.max(Hx, Hy);
+  };
+
+  it('turns as a tensor does for one homogeneous ply, and for any stack by a right angle', () => {
+    for (const angle of [17, 45, 80]) expect(off('[0]', angle)).toBeLessThan(1e-9);
+    expect(off('[0/90/90/0]', 90)).toBeLessThan(1e-9);
+  });
+
+  it('is no tensor for a layered stack, a symmetric cross-ply among them: a tenth and more', () => {
+    expect(off('[0/90/90/0]', 45)).toBeGreaterThan(0.1);
+    expect(off('[0/90/90/0]', 45)).toBeLessThan(0.2);
+  });
+
+  it('is noted where layers couple bending and twisting, not for one ply or along and across', () => {
+    const noted = (code: string) =>
+      transverseShear(stackOf(graphite, code, 1e-4)).notes.some(({ text }) => text.startsWith('The shear stiffness H'));
+    expect(['[45/-45]s', '[30/-30/0]s'].map(noted)).toEqual([true, true]);
+    expect(['[30]', '[0/90]s', '[0/90]'].map(noted)).toEqual([false, false, false]);
+  });
+});

@@ -132,6 +132,23 @@ describe('progressive failure', () => {
     );
   });
 
+  it('fails plies together only at one load: half a per cent of strength parts two plies into two steps', () => {
+    const weaker = { ...carbon, strengths: { ...carbon.strengths, Yt: 0.995 * carbon.strengths.Yt } };
+    const plies = (second: typeof carbon | typeof weaker) =>
+      laminate([plyOf(carbon, 0, 1e-4), plyOf(carbon, 90, 1e-4), plyOf(second, 90, 1e-4), plyOf(carbon, 0, 1e-4)]);
+    const first = (second: typeof carbon | typeof weaker) =>
+      progressiveFailure(plies(second), pull, { criterion: 'maxStress' }).steps[0]!.plies.map(({ ply }) => ply);
+    expect(first(carbon)).toEqual([2, 3]);
+    expect(first(weaker)).toEqual([3]);
+  });
+
+  it('takes a factor from 1e-6 on', () => {
+    const stack = stackOf(carbon, '[0/90]s', 1e-4);
+    const run = (factor: number) => progressiveFailure(stack, pull, { criterion: 'maxStress', factor }).factor;
+    expect(run(1e-6)).toBe(1e-6);
+    expect(problemCode(() => run(0.99e-6))).toBe('out-of-range');
+  });
+
   it('with total discount takes the whole ply and carries less or as much', () => {
     const stack = stackOf(glass, '[0/±45/90]s', 0.25e-3);
     const run = (discount: 'matrix' | 'total') => progressiveFailure(stack, pull, { criterion: 'puck', discount });

@@ -97,6 +97,25 @@ const profile: ChartInput = {
 };
 
 describe('chartFigure', () => {
+  it('draws points that are no line as signs, or each on a stem of its own from x = 0', () => {
+    const points = line('G', [2e-3, 1e3], [3e-3, 2e3], [2.5e-3, 4e3]);
+    const stems = tagsOf({ series: [{ ...points, apart: 'stems' }] });
+    const signs = tagsOf({ series: [{ ...points, apart: 'signs' }] });
+    for (const tags of [stems, signs]) {
+      expect(named(tags, 'path', 'sv-curve')).toEqual([]);
+      expect(named(tags, 'path', 'sv-sign').length).toBeGreaterThanOrEqual(3);
+    }
+    expect(named(signs, 'path', 'sv-stem')).toEqual([]);
+    const drawn = named(stems, 'path', 'sv-stem').map((tag) => (tag.attributes.d ?? '').split(/[ML ]/).filter(Boolean));
+    expect(drawn).toHaveLength(3);
+    const zero = ticks(stems, 'x').find(({ value }) => value === 0)!.at;
+    for (const [x0, y0, , y1] of drawn) {
+      expect(Number(x0)).toBeCloseTo(zero, 1);
+      expect(y0).toBe(y1);
+    }
+    expect(draw({ series: [{ ...points, apart: 'signs' }] }).text?.match(/\*/g)).toHaveLength(4);
+  });
+
   it('places every point where the numbers of its axes say, in the units of the reader', () => {
     const places = (units: 'metric' | 'us') => {
       const tags = tagsOf({ units });

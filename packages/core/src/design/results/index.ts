@@ -10,11 +10,15 @@ import { materialData } from './materials-data.js';
 import { stitchingData } from './stitching.js';
 import { type TargetResult, targetResult } from './targets.js';
 
-export type { BlisterResult } from './laminate-blister.js';
+export type { BlisterResult, Film } from './laminate-blister.js';
+export type { LaminateChecks } from './laminate-checks.js';
 export type { FirstOpening, FreeEdgeResult } from './laminate-edge.js';
 export type { LaminateExpansion } from './laminate-expansion.js';
 export type { PanelResult } from './laminate-panel.js';
 export type { LaminateResult } from './laminates.js';
+export type { LoadEnvelope } from './load-envelope.js';
+export type { Residual } from './load-residual.js';
+export type { LoadStrength } from './load-strength.js';
 export { type LoadResult, loadNotes } from './loads.js';
 export type { CuredFabric, FabricResult, FibreModels, ListedPlyResult, MaterialResult } from './materials.js';
 export type { TargetResult } from './targets.js';

@@ -23,10 +23,11 @@ const wrinklingData = ({ faceModulus, stress, inTheory, deepCore, depth }: Wrink
 
 const faceData = ({ thickness, x, y }: SandwichFace) => ({ thickness, x: wrinklingData(x), y: wrinklingData(y) });
 
-const directionData = ({ criteria, allen, H }: SandwichDirection) => ({
+const directionData = ({ criteria, allen, difference, H }: SandwichDirection) => ({
   thinFaces: criteria.thinFaces,
   weakCore: criteria.weakCore,
   bendingStiffness: allen.D,
+  bendingStiffnessDifference: difference,
   shearStiffness: allen.S,
   H,
 });

@@ -3,6 +3,7 @@ import {
   failureCriteria,
   failureUnder,
   isCloth,
+  isIsotropic,
   type Laminate,
   type LaminateFailure,
   type Load,
@@ -11,6 +12,7 @@ import {
   type SolvedLoad,
   unloaded,
 } from '../../laminate/index.js';
+import type { Ply } from '../../material/index.js';
 import { fail, type Path, SelvageError } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
 import { defined } from '../assemble/constituents.js';
@@ -32,6 +34,10 @@ function hasStrengths({ plies }: Laminate): boolean {
   const strong = plies.some((ply) => ply.strengths !== undefined);
   return strong && plies.every((ply) => ply.core === true || ply.strengths !== undefined);
 }
+
+/** Whether Puck judges a ply. */
+const isUnidirectional = (ply: Ply): boolean =>
+  ply.strengths !== undefined && ply.core !== true && !isCloth(ply) && !isIsotropic(ply);
 
 /** What is drawn when the design does not say. */
 const drawn: readonly Criterion[] = ['maxStress', 'tsaiWu', 'hashin', 'puck'];
@@ -61,12 +67,12 @@ export function loadStrength(model: LoadModel, laminate: Laminate, load: Load, s
     if (fault === undefined) return criterion;
     return placed(at, (): never => fail(fault.problems[0] ?? { code: 'not-computable', message: fault.message }));
   };
-  if (strength.puck !== undefined) wanted('puck', [...path, 'puck']);
+  if (strength.puck !== undefined && laminate.plies.some(isUnidirectional)) wanted('puck', [...path, 'puck']);
   const criterion = wanted(strength.criterion ?? 'hashin', [...path, 'criterion']);
   const criteria =
     strength.envelopeCriteria?.map((one, i) => wanted(one, [...path, 'envelopeCriteria', i])) ??
     drawn.filter((one) => !faults.has(one));
-  const notes: Note[] = [...[...faults].map(([one, fault]) => leftOut(one, fault)), ...clothNotes(laminate)];
+  const notes: Note[] = [...faults].map(([one, fault]) => leftOut(one, fault));
   if (!isMechanical(load)) return { failures: failures.map(withoutUnloaded), strengthNotes: notes };
 
   const discount = {
@@ -121,21 +127,11 @@ function orNote<Result extends object>(what: string, compute: () => Result): Res
   }
 }
 
+/** Whether a ply does not allow the inclinations of Puck, which the design may choose. */
+const isInclination = ({ problems }: SelvageError): boolean =>
+  problems.some(({ code, message }) => code === 'out-of-range' && message.includes('inclination'));
+
 const leftOut = (criterion: Criterion, fault: SelvageError): Note => ({
   level: 'warning',
-  text: `The criterion ${criterion} is left out: ${fault.message}.${criterion === 'puck' ? ' It is made for unidirectional plies; `strength: { puck: [plus, minus] }` takes other inclinations.' : ''}`,
+  text: `The criterion ${criterion} is left out: ${fault.message}.${isInclination(fault) ? ' `strength: { puck: [plus, minus] }` takes other inclinations.' : ''}`,
 });
-
-/** The criteria know fibres along 1 only. */
-function clothNotes({ plies }: Laminate): Note[] {
-  const names = [
-    ...new Set(plies.filter((ply) => ply.strengths !== undefined && isCloth(ply)).map(({ name }) => name)),
-  ];
-  if (names.length === 0) return [];
-  return [
-    {
-      level: 'assumption',
-      text: `Cloth (${names.join(', ')}) counts as a ply with its warp along 1: failure across it, along 2, is called failure of the matrix although it breaks the weft.`,
-    },
-  ];
-}

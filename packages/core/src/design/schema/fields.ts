@@ -159,7 +159,7 @@ export function choice<const Choices extends readonly string[]>(words: string, c
         code: 'not-a-choice',
         message: `\`${given}\` is not ${words}`,
         allowed: choices.join(', '),
-        ...nearestHint(String(given), choices),
+        ...(/^\d+$/.test(String(given)) ? {} : nearestHint(String(given), choices)),
       });
       return z.NEVER;
     }),

@@ -7,7 +7,7 @@ import type { Laminate } from '../types.js';
 import { type EdgePeel, edgePeel } from './edge-peel.js';
 import { alikeNeighbours, isMirrored } from './interfaces.js';
 import { type EdgeOpening, opening } from './opening.js';
-import { energiesOf, type StripState } from './strip-energy.js';
+import { type StripState, stripPart } from './strip-part.js';
 
 /** The state in which the edge is judged. */
 export interface EdgeOptions {
@@ -50,9 +50,11 @@ export interface EdgeDelamination {
 /**
  * Delamination from a free edge along x: for each interface the energy that a unit of new surface releases, per front.
  *
- * A long crack from the edge under held strain. Single interface: both parts are strips that may bend across x. An interface
- * with its mirror image in a symmetric laminate: three parts that stay flat, ε² t (E - E*)/2 shared by two fronts (with one front counted it
- * is O'Brien's formula). Heat enters through the energy that residual stress keeps in the whole laminate and in its parts.
+ * A long crack from the edge under held strain. All parts are strips that may bend across x: both of a single interface; of an
+ * interface with its mirror image in a symmetric laminate the outer two, while the middle one stays flat by symmetry. Then
+ * ε² t (E - E*)/2 is shared by two fronts (O'Brien's formula counts one and holds the outer parts flat too: `flatEdgeRelease`). Parts that
+ * would bend into each other touch at the edge, without friction. Heat enters through the energy that residual stress keeps in the
+ * whole laminate and in its parts.
  * It tells whether a crack of a ply thickness or more grows, not where a sound edge cracks first, and not in which mode.
  *
  * @param options strain; temperature change in K; toughness in J/m², more than 0
@@ -69,9 +71,11 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
   const mirrored = isMirrored(laminate);
   const alike = alikeNeighbours(laminate);
   const unit = { strain: 1, temperatureChange: 0 };
-  const whole = { laminate, energy: energiesOf(laminate) };
-  const Ex = (2 * whole.energy('strip', unit)) / laminate.thickness;
+  const whole = { laminate, strip: stripPart(laminate) };
+  const Ex = (2 * whole.strip.energy(unit)) / laminate.thickness;
   const loaded = strain !== 0 || temperatureChange !== 0;
+  const opened = (cuts: readonly number[]): EdgeOpening =>
+    opening(whole, cuts, loaded ? state : undefined, temperatureChange, toughness);
   const peelAt = edgePeel(laminate, Ex, loaded ? state : unit);
 
   const interfaces: EdgeInterface[] = [];
@@ -87,8 +91,8 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
       z,
       angles: [lower.angle, upper.angle],
       alike: same,
-      ...(same ? {} : { single: opening(whole, [below], 'strip', state, toughness) }),
-      ...(same || !mirrored ? {} : { pair: opening(whole, cuts, 'flat', state, toughness) }),
+      ...(same ? {} : { single: opened([below]) }),
+      ...(same || !mirrored ? {} : { pair: opened(cuts) }),
       peel: peelAt(z),
     });
   }
@@ -100,6 +104,7 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
     notes: uniqueNotes([
       ...laminate.notes,
       ...unbalancedNotes(laminate, interfaces),
+      ...contactNotes(interfaces),
       ...notesOn(interfaces, critical?.onset?.tension === 0),
     ]),
     sources: uniqueSources(laminate.sources, ['obrien-1982', 'pagano-pipes-1971', 'selvage-2026-derivation']),
@@ -158,6 +163,18 @@ function notesOn(interfaces: readonly EdgeInterface[], heatAlone: boolean): Note
     });
   }
   return notes;
+}
+
+/** Tells of cracks whose faces touch. */
+function contactNotes(interfaces: readonly EdgeInterface[]): Note[] {
+  if (!interfaces.some(({ single, pair }) => single?.touches === true || pair?.touches === true)) return [];
+  return [
+    {
+      level: 'assumption',
+      text: 'Some parts would bend into each other. Their faces then touch at the edge and stand apart behind it, which keeps three quarters of what bending would release; friction, which would keep more, is not counted.',
+      source: 'selvage-2026-derivation',
+    },
+  ];
 }
 
 /** Below this share of A16 in A11 a part counts as balanced. */

@@ -1,7 +1,7 @@
 import { rotateStrain } from '../axes.js';
 import { type PlyResponse, respond } from '../respond.js';
 import type { Laminate } from '../types.js';
-import type { StripState } from './strip-energy.js';
+import type { StripState } from './strip-part.js';
 
 /** Tendency of the free edge to open or close at one height. */
 export interface EdgePeel {

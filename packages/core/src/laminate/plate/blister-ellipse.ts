@@ -56,7 +56,8 @@ const contact = 0.02;
  *
  * @param sublaminate the plies above the delamination, with angles from the laminate's x
  * @param blister half axes in m, toughness in J/m², all more than 0
- * @throws out-of-range for axes or toughness, for a strain that is not finite or under which nothing buckles; not-admissible as `stiffness`
+ * @throws out-of-range for axes or toughness, for a strain that is not finite or under which nothing buckles; not-admissible as `stiffness`;
+ *   not-computable for axes whose energy a number of 64 bits cannot hold
  * @source Timoshenko & Gere 1961 (clamped circle); Hutchinson & Suo 1992 (growth of the circle, near buckling); the series for the
  *   ellipse is derived in docs/theory/plates.md
  */

@@ -1,10 +1,11 @@
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { entry } from '../matrix3.js';
+import { stripStiffness } from '../shear/index.js';
 import { stiffness } from '../stiffness.js';
 import type { Laminate } from '../types.js';
 import { demandLengths } from './plate.js';
-import { thinFilmNotes } from './thin-film.js';
+import { isUnsymmetric, thinFilmNotes } from './thin-film.js';
 
 /** A delamination as long strip across x, and what the laminate under it is strained by. */
 export interface StripBlister {
@@ -37,14 +38,15 @@ const stubby = 20;
 /**
  * Buckling and growth of a delamination as wide as it likes across x: the plies above it are a clamped strip on a stiff base.
  *
- * Ncr = 4π² D/l² with D = D11 - B11²/A11, εcr = Ncr/A11; buckled, with compression e0 > εcr,
+ * Ncr = 4π² D/l², εcr = Ncr/A11, with D the component x of D - B A⁻¹ B cut down to x and xy (`stripStiffness`): w, u and v follow x
+ * alone, vanish at both ends, and leave Nx and Nxy the same all along. Buckled, with compression e0 > εcr,
  * G = A11 (e0 - εcr)(e0 + 3 εcr)/2, so growth starts at e0 = √(4 εcr² + 2 Gc/A11) - εcr. Thin film: the laminate below neither bends nor
- * relaxes; εy = 0.
+ * relaxes and is strained along x alone, εy = γxy = 0. Waves along the strip are not covered.
  *
  * @param sublaminate the plies above the delamination, with angles from the laminate's x
  * @param blister length in m, toughness in J/m², both more than 0
  * @throws out-of-range for length, strain or toughness; not-admissible as `stiffness`
- * @source Chai, Babcock & Knauss 1981
+ * @source Chai, Babcock & Knauss 1981 (one isotropic film); the laminated film is derived in docs/theory/plates.md
  */
 export function stripBlister(sublaminate: Laminate, blister: StripBlister): StripBlisterResult {
   const { length, strain = 0, toughness } = blister;
@@ -56,9 +58,8 @@ export function stripBlister(sublaminate: Laminate, blister: StripBlister): Stri
     fail({ code: 'out-of-range', message: `the toughness is ${toughness} J/m²`, allowed: 'a finite value above 0' });
   }
   const film = stiffness(sublaminate);
-  const { A, B, D } = film;
-  const [A11, B11] = [entry(A, 0, 0), entry(B, 0, 0)];
-  const N = (4 * Math.PI ** 2 * (entry(D, 0, 0) - (B11 * B11) / A11)) / (length * length);
+  const A11 = entry(film.A, 0, 0);
+  const N = (4 * Math.PI ** 2 * stripStiffness(film).D11) / (length * length);
   const critical = N / A11;
   const e0 = Math.max(-strain, critical);
   return {
@@ -71,11 +72,17 @@ export function stripBlister(sublaminate: Laminate, blister: StripBlister): Stri
     notes: uniqueNotes([
       ...sublaminate.notes,
       ...thinFilmNotes(film, blister.base),
+      ...(isUnsymmetric(film) ? [unsymmetric] : []),
       ...shortNotes(length, sublaminate.thickness),
     ]),
-    sources: uniqueSources(sublaminate.sources, ['chai-babcock-knauss-1981']),
+    sources: uniqueSources(sublaminate.sources, ['chai-babcock-knauss-1981', 'selvage-2026-derivation']),
   };
 }
+
+const unsymmetric: Note = {
+  level: 'assumption',
+  text: 'The plies that buckle are not symmetric among themselves: bending stretches and shears them, which a long strip is free to do between its two edges. They buckle later where its ends are near.',
+};
 
 function shortNotes(length: number, thickness: number): Note[] {
   if (length >= stubby * thickness) return [];

@@ -1,3 +1,5 @@
+import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
+
 /** Points of the unit disk with the weights of an integral over it. */
 export interface DiskPoints {
   readonly x: Float64Array;
@@ -8,18 +10,17 @@ export interface DiskPoints {
 /**
  * Points on half of the unit disk that integrate polynomials over all of it, exactly, when these are alike at opposite points.
  *
- * Gauss points along the radius, even steps around; each weight counts the opposite point too.
+ * Even steps around, which leave even powers of the radius, and Gauss points along its square; each weight counts the opposite point too.
  *
- * @param power highest power of the polynomials, even
+ * @param power highest power of the polynomials, a multiple of 4
  */
 export function diskPoints(power: number): DiskPoints {
-  const radial = gaussPoints(power / 2 + 1);
   const around = power / 2 + 1;
-  const all = radial.flatMap(({ at, weight }) => {
-    const r = (1 + at) / 2;
+  const all = gaussPoints(power / 4 + 1).flatMap(({ at, weight }) => {
+    const r = Math.sqrt((1 + at) / 2);
     return Array.from({ length: around }, (_, j) => {
       const angle = (Math.PI * (j + 0.5)) / around;
-      return { x: r * Math.cos(angle), y: r * Math.sin(angle), weight: (weight * r * Math.PI) / around };
+      return { x: r * Math.cos(angle), y: r * Math.sin(angle), weight: (weight * Math.PI) / (2 * around) };
     });
   });
   return {
@@ -29,17 +30,17 @@ export function diskPoints(power: number): DiskPoints {
   };
 }
 
-/** Points and weights of Gauss and Legendre on -1 to 1, by Newton's method on the polynomial. */
+/**
+ * Points and weights of Gauss and Legendre on -1 to 1: eigenvalues of the matrix of the recursion of Legendre's polynomials.
+ *
+ * @source Golub & Welsch 1969 (recalled, not re-read)
+ */
 function gaussPoints(n: number): { readonly at: number; readonly weight: number }[] {
-  return Array.from({ length: n }, (_, i) => {
-    let at = Math.cos((Math.PI * (i + 0.75)) / (n + 0.5));
-    let slope = 1;
-    for (let step = 0; step < 8; step++) {
-      let [last, value] = [1, at];
-      for (let k = 2; k <= n; k++) [last, value] = [value, ((2 * k - 1) * at * value - (k - 1) * last) / k];
-      slope = (n * (at * value - last)) / (at * at - 1);
-      at -= value / slope;
-    }
-    return { at, weight: 2 / ((1 - at * at) * slope * slope) };
-  });
+  const recursion = new Matrix(n, n);
+  for (let k = 1; k < n; k++) {
+    const beside = k / Math.sqrt(4 * k * k - 1);
+    recursion.set(k - 1, k, beside).set(k, k - 1, beside);
+  }
+  const { realEigenvalues, eigenvectorMatrix } = new EigenvalueDecomposition(recursion, { assumeSymmetric: true });
+  return realEigenvalues.map((at, i) => ({ at, weight: 2 * eigenvectorMatrix.get(0, i) ** 2 }));
 }

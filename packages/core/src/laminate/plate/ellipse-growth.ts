@@ -28,6 +28,7 @@ export type EllipsePath = (multiplier: number, from?: EllipseRelease) => Ellipse
  *
  * @param axes half axes along x and y, m
  * @param strain of the laminate at the multiplier 1
+ * @throws not-computable when the energy is not a finite number or the membrane's not positive definite
  */
 export function ellipseGrowth(
   { A, D }: { readonly A: Matrix3; readonly D: Matrix3 },
@@ -48,7 +49,7 @@ export function ellipseGrowth(
   const unit = (D0 * W2) / (a * b) ** 2;
   return (multiplier, from) => {
     const shape = buckledShape(energy, critical, multiplier, from?.shape);
-    const fields = energy.fieldsOf(shape.c, shape.q);
+    const fields = energy.fieldsOf(shape.c);
     const [x, y] = [0, 1].map((axis) => -derivative(plate, fields, multiplier, axis) / Math.PI);
     const deflections = Math.sqrt(W2);
     return {
@@ -77,7 +78,7 @@ function derivative(
   );
   let sum = 0;
   weight.forEach((share, k) => {
-    const at = (values: Float64Array): number => values[k] ?? 0;
+    const at = (values: readonly number[]): number => values[k] ?? 0;
     const [p, q] = [at(sx), at(sy)];
     const e: Vector3 = [at(ux) + (p * p) / 2, at(vy) + (q * q) / 2, at(uy) + at(vx) + p * q];
     const kappa: Vector3 = [at(kx), at(ky), at(kxy)];

@@ -26,5 +26,8 @@ export const deflectionShapes = (parity: number): Polynomial[] => shapes(multipl
 /** Displacements in the plane of a disk held along its edge: of odd power, since the square of any deflection's slope is even. */
 export const inPlaneShapes = (): Polynomial[] => shapes(rim, inPlanePower, 1);
 
+/** The highest power of any of these shapes. */
+export const shapePower = Math.max(deflectionPower + 4, inPlanePower + 2);
+
 /** The highest power in the energy of the two: four slopes of the deflection. */
 export const energyPower = 4 * (deflectionPower + 3);

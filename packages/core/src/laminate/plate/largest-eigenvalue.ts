@@ -1,57 +1,25 @@
-import { cholesky, forward } from './cholesky.js';
+import { EigenvalueDecomposition, inverse, type Matrix } from 'ml-matrix';
+import { choleskyOf } from '../../numeric/index.js';
 
 /**
- * The largest eigenvalue μ of S c = μ K c for symmetric S and symmetric positive definite K.
+ * The largest eigenvalue μ of S c = μ K c for symmetric S and symmetric positive definite K, and its column c, of c·K c = 1.
  *
- * With K = L Lᵀ it is that of the symmetric L⁻¹ S L⁻ᵀ, found by Jacobi rotations.
+ * With K = L Lᵀ it is that of the symmetric L⁻¹ S L⁻ᵀ, whose eigenvector is Lᵀ c.
  *
- * @param S n rows of n numbers; n at least 1
- * @param K the same
+ * @returns undefined when K is not positive definite or S not finite
  */
-export function largestEigenvalue(S: readonly (readonly number[])[], K: readonly (readonly number[])[]): number {
-  const L = cholesky(K) ?? K.map((row) => Float64Array.from(row, () => Number.NaN));
-  const half = forward(L, S);
-  return largestOf(forward(L, transposed(half)));
-}
-
-const at = (m: readonly ArrayLike<number>[], i: number, j: number): number => m[i]?.[j] ?? 0;
-const transposed = (m: readonly Float64Array[]): Float64Array[] =>
-  m.map((_, i) => Float64Array.from(m, (row) => row[i] ?? 0));
-
-/** Turns pairs of axes until nothing is left beside the diagonal. */
-function largestOf(m: Float64Array[]): number {
-  const n = m.length;
-  for (let sweep = 0; sweep < 30; sweep++) {
-    let beside = 0;
-    let diagonal = 0;
-    for (let p = 0; p < n; p++) {
-      diagonal += at(m, p, p) ** 2;
-      for (let q = p + 1; q < n; q++) {
-        beside += at(m, p, q) ** 2;
-        rotate(m, p, q);
-      }
-    }
-    if (beside <= 1e-30 * diagonal) break;
-  }
-  return Math.max(...m.map((row, i) => row[i] ?? 0));
-}
-
-function rotate(m: Float64Array[], p: number, q: number): void {
-  const beside = at(m, p, q);
-  if (beside === 0) return;
-  const theta = (at(m, q, q) - at(m, p, p)) / (2 * beside);
-  const t = (theta < 0 ? -1 : 1) / (Math.abs(theta) + Math.sqrt(theta * theta + 1));
-  const c = 1 / Math.sqrt(t * t + 1);
-  const s = t * c;
-  m.forEach((row) => {
-    const [x, y] = [row[p] ?? 0, row[q] ?? 0];
-    row[p] = c * x - s * y;
-    row[q] = s * x + c * y;
-  });
-  const [first = [], second = []] = [m[p], m[q]];
-  m.forEach((_, k) => {
-    const [x, y] = [first[k] ?? 0, second[k] ?? 0];
-    first[k] = c * x - s * y;
-    second[k] = s * x + c * y;
-  });
+export function largestEigenvalue(
+  S: Matrix,
+  K: Matrix,
+): { readonly value: number; readonly vector: Matrix } | undefined {
+  const L = choleskyOf(K)?.lowerTriangularMatrix;
+  if (L === undefined || !S.to2DArray().every((row) => row.every(Number.isFinite))) return undefined;
+  const unrooted = inverse(L);
+  const { realEigenvalues, eigenvectorMatrix } = new EigenvalueDecomposition(
+    unrooted.mmul(S).mmul(unrooted.transpose()),
+    { assumeSymmetric: true },
+  );
+  const value = Math.max(...realEigenvalues);
+  const vector = unrooted.transposeMultiply(eigenvectorMatrix.getColumnVector(realEigenvalues.indexOf(value)));
+  return { value, vector };
 }

@@ -1,4 +1,4 @@
-import { fail } from '../../problem/index.js';
+import { choice, fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../../provenance/index.js';
 import type { Matrix2 } from '../shear/index.js';
 import type { Laminate } from '../types.js';
@@ -29,7 +29,7 @@ function largeNotes(thicknesses: number): Note[] {
   return [
     {
       level: 'warning',
-      text: `The plate deflects by ${thicknesses.toPrecision(2)} of its thickness. Above ${large} a plate whose edges cannot draw in stretches too and deflects less than computed (common practice, no source).`,
+      text: `The plate deflects by ${Number(thicknesses.toPrecision(2))} times its thickness. Above ${large} a plate whose edges cannot draw in stretches too and deflects less than computed (common practice, no source).`,
     },
   ];
 }
@@ -45,7 +45,7 @@ const halfWaves = 199;
  *
  * @param plate m
  * @returns m, positive with the pressure
- * @throws out-of-range for sides, pressure or H; not-admissible as `stiffness`
+ * @throws out-of-range for sides, pressure or H; not-a-choice for the shape; not-admissible as `stiffness`
  * @source Timoshenko & Woinowsky-Krieger's Navier series as in Jones 1999, ch. 5; Reddy 2004, ch. 6 (with shear)
  */
 export function plateDeflection(laminate: Laminate, { a, b }: Plate, load: PlatePressure): PlateDeflection {
@@ -53,14 +53,15 @@ export function plateDeflection(laminate: Laminate, { a, b }: Plate, load: Plate
   if (!Number.isFinite(load.pressure)) {
     fail({ code: 'out-of-range', message: `the pressure is ${load.pressure} Pa`, allowed: 'a finite pressure' });
   }
+  const shape = choice('shape', load.shape, ['uniform', 'sine']);
   const p = plateStiffness(laminate, load.H);
-  const last = load.shape === 'sine' ? 1 : halfWaves;
+  const last = shape === 'sine' ? 1 : halfWaves;
   let [thin, withShear] = [0, 0];
   for (let m = last; m >= 1; m -= 2) {
     for (let n = last; n >= 1; n -= 2) {
       const [alpha, beta] = waveNumbers(a, b, m, n);
       const sign = (m + n) % 4 === 2 ? 1 : -1;
-      const q = load.shape === 'sine' ? load.pressure : (sign * 16 * load.pressure) / (Math.PI ** 2 * m * n);
+      const q = shape === 'sine' ? load.pressure : (sign * 16 * load.pressure) / (Math.PI ** 2 * m * n);
       thin += q / thinModeStiffness(p, alpha, beta);
       withShear += q / shearModeStiffness(p, alpha, beta);
     }

@@ -1,8 +1,7 @@
-import { invertSpd3 } from '../../numeric/index.js';
 import { fail } from '../../problem/index.js';
 import type { Note, SourceKey } from '../../provenance/index.js';
 import { times } from '../axes.js';
-import { entry, largest, packed, symmetric } from '../matrix3.js';
+import { entry, inverse, largest } from '../matrix3.js';
 import { demandShearStiffness, type Matrix2, transverseShear } from '../shear/index.js';
 import { stiffness } from '../stiffness.js';
 import type { Laminate, Matrix3, Vector3 } from '../types.js';
@@ -65,9 +64,7 @@ export function plateStiffness(laminate: Laminate, H?: Matrix2): PlateStiffness 
 
 /** D - B A⁻¹ B. */
 export function reducedBending(A: Matrix3, B: Matrix3, D: Matrix3): Matrix3 {
-  const inverse = new Float64Array(6);
-  invertSpd3(packed(A), 0, inverse, 0);
-  const a = symmetric(inverse);
+  const a = inverse(A);
   const column = (j: number): Vector3 => times(B, times(a, [entry(B, 0, j), entry(B, 1, j), entry(B, 2, j)]));
   const columns = [column(0), column(1), column(2)];
   const row = (i: number): number[] => columns.map((bab, j) => entry(D, i, j) - (bab[i] ?? 0));

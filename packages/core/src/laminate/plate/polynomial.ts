@@ -15,6 +15,9 @@ export function multiply(p: Polynomial, q: Polynomial): Polynomial {
   return [...terms.values()];
 }
 
+/** A multiple. */
+export const times = (p: Polynomial, factor: number): Polynomial => p.map(({ c, i, j }) => ({ c: c * factor, i, j }));
+
 /** Derivative by ξ. */
 export const xDerivative = (p: Polynomial): Polynomial =>
   p.filter(({ i }) => i > 0).map(({ c, i, j }) => ({ c: c * i, i: i - 1, j }));
@@ -23,9 +26,26 @@ export const xDerivative = (p: Polynomial): Polynomial =>
 export const yDerivative = (p: Polynomial): Polynomial =>
   p.filter(({ j }) => j > 0).map(({ c, i, j }) => ({ c: c * j, i, j: j - 1 }));
 
-/** Its value at a point. */
-export const valueAt = (p: Polynomial, x: number, y: number): number =>
-  p.reduce((sum, { c, i, j }) => sum + c * x ** i * y ** j, 0);
+/**
+ * A function that gives the values of a polynomial, times a factor, at points.
+ *
+ * @param highest highest power of ξ and of η in any polynomial it is given
+ */
+export function valuesAt(
+  { x, y }: { readonly x: Float64Array; readonly y: Float64Array },
+  highest: number,
+): (p: Polynomial, factor: number) => Float64Array {
+  const powers = (of: Float64Array) => Array.from({ length: highest + 1 }, (_, n) => of.map((value) => value ** n));
+  const [xs, ys] = [powers(x), powers(y)];
+  return (p, factor) => {
+    const sum = new Float64Array(x.length);
+    for (const { c, i, j } of p) {
+      const [xi, yj] = [xs[i] ?? [], ys[j] ?? []];
+      for (let k = 0; k < sum.length; k++) sum[k] = (sum[k] ?? 0) + factor * c * (xi[k] ?? 0) * (yj[k] ?? 0);
+    }
+    return sum;
+  };
+}
 
 /**
  * Integral of a product over the disk ξ² + η² ≤ 1.

@@ -36,9 +36,12 @@ export function thinFilmNotes(film: Stiffness, base: Laminate | undefined): Note
   ];
 }
 
+/** Whether bending and stretching are coupled. */
+export const isUnsymmetric = ({ A, B, thickness }: Stiffness): boolean => largest(B) > 1e-9 * largest(A) * thickness;
+
 /** Warns where D - B A⁻¹ B stands for a stack that is not symmetric. */
-export function unsymmetricNotes({ A, B, thickness }: Stiffness): Note[] {
-  if (largest(B) <= 1e-9 * largest(A) * thickness) return [];
+export function unsymmetricNotes(film: Stiffness): Note[] {
+  if (!isUnsymmetric(film)) return [];
   return [
     {
       level: 'warning',

@@ -4,9 +4,11 @@ import type { SandwichParts } from './find-core.js';
 
 /** Bending stiffness, N m, and shear stiffness, N/m, of a sandwich along one direction as its faces are taken thin or thick. */
 export interface AllenStiffness {
+  /** Distance of the neutral planes of the faces, m: that of their mid-planes when each face is symmetric in itself. */
+  readonly d: number;
   /** Both faces about the common neutral plane: E1 t1 E2 t2 d²/(E1 t1 + E2 t2), which is E t d²/2 for equal faces. */
   readonly apart: number;
-  /** The faces about their own mid-planes, E t³/12 each. */
+  /** The faces about their own neutral planes, E t³/12 each with the modulus in bending. */
   readonly local: number;
   /** The core about its own, Ec c³/12. */
   readonly core: number;
@@ -16,19 +18,24 @@ export interface AllenStiffness {
   readonly S: number;
 }
 
-/** Limits of the assumptions, each fulfilled above 100: then the error is below one per cent. */
+/**
+ * Limits of the assumptions, each fulfilled above 100: then the faces' own bending stiffness, or that of the core, is less than a per cent of the
+ * faces' about the common neutral plane - of faces that are alike, and homogeneous through their thickness. For laminated faces
+ * `difference` tells how far the formula is off.
+ */
 export interface AllenCriteria {
-  /** 3 (d/t)² of the thicker face. */
+  /** 3 (d/t)² of the thicker face, d between the mid-planes. */
   readonly thinFaces: number;
   /** 6 Ef t d²/(Ec c³) of the softer face. */
   readonly weakCore: number;
 }
 
-/** The value above which the assumption of thin faces, or that of a weak core, costs less than a per cent. */
+/** The value above which the assumption of thin faces, or that of a weak core, costs less than a per cent with homogeneous faces. */
 export const thinFaceWeakCoreLimit = 100;
 
 /**
- * Stiffness of a sandwich along one direction by hand-book theory, from the membrane moduli of its faces.
+ * Stiffness of a sandwich along one direction by hand-book theory: the faces act at their neutral planes with their moduli held from
+ * bending, and bend about these planes with their moduli in bending.
  *
  * @param Ec, Gc of the core in that direction, Pa
  * @source Allen 1969, ch. 2
@@ -39,12 +46,12 @@ export function allenStiffness(
   { Ec, Gc }: { readonly Ec: number; readonly Gc: number },
 ): AllenStiffness {
   const c = core.thickness;
-  const d = c + (tool.thickness + bag.thickness) / 2;
+  const d = c + (tool.thickness + bag.thickness) / 2 + faces[1].neutral - faces[0].neutral;
   const [k1, k2] = [faces[0].membrane * tool.thickness, faces[1].membrane * bag.thickness];
   const apart = (k1 * k2 * d * d) / (k1 + k2);
   const local = (faces[0].bending * tool.thickness ** 3 + faces[1].bending * bag.thickness ** 3) / 12;
   const inCore = (Ec * c ** 3) / 12;
-  return { apart, local, core: inCore, D: apart + local + inCore, S: (Gc * d * d) / c };
+  return { d, apart, local, core: inCore, D: apart + local + inCore, S: (Gc * d * d) / c };
 }
 
 /** The two criteria along one direction. @source Allen 1969, ch. 2 */
@@ -61,6 +68,9 @@ export function allenCriteria(
     weakCore: (6 * softer * d * d) / (Ec * c ** 3),
   };
 }
+
+/** Share by which the hand-book D may depart from that of the laminate and still be trusted. */
+export const handBookTolerance = 0.01;
 
 /** Sandwich beam or wide strip on two supports under a half sine wave of load. */
 export interface SandwichSpan {

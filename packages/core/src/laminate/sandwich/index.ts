@@ -2,6 +2,7 @@ export {
   type AllenCriteria,
   type AllenStiffness,
   allenDeflection,
+  handBookTolerance,
   type SandwichSpan,
   thinFaceWeakCoreLimit,
 } from './allen.js';

@@ -1,6 +1,9 @@
 import type { Ply } from '../../material/index.js';
+import { fail } from '../../problem/index.js';
 import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import { entry } from '../matrix3.js';
 import { shearStiffnessOf, transverseShear } from '../shear/index.js';
+import { stiffness } from '../stiffness.js';
 import type { Laminate } from '../types.js';
 import { allenCriteria, allenStiffness } from './allen.js';
 import { coreShear } from './core-shear.js';
@@ -35,7 +38,7 @@ import {
  * @param laminate cores are the plies marked so
  * @param options coefficient more than 0; forces N/m; stresses Pa, tension positive
  * @returns the checks, or the reason why the laminate is no sandwich
- * @throws out-of-range for the coefficient; not-a-number for a force; as `respond` for the load
+ * @throws out-of-range for the coefficient; not-a-number for a force or a stress of a face; as `respond` for the load
  * @source Hoff & Mautner 1945; Allen 1969, ch. 2 and 8
  */
 export function sandwichChecks(laminate: Laminate, options: SandwichOptions = {}): Sandwich | NoSandwich {
@@ -43,7 +46,9 @@ export function sandwichChecks(laminate: Laminate, options: SandwichOptions = {}
   if (typeof parts === 'string') {
     return { isSandwich: false, reason: parts, notes: laminate.notes, sources: laminate.sources };
   }
-  const { coefficient = wrinklingCoefficientInDesign, load, shear } = options;
+  const { coefficient = wrinklingCoefficientInDesign, load, shear, faceStress } = options;
+  demandStress('tool', faceStress?.tool);
+  demandStress('bag', faceStress?.bag);
   const core = coreOf(parts.core);
   const [tool, bag] = [faceStiffness(parts.tool), faceStiffness(parts.bag)];
   const inCore = faceStiffness(parts.core);
@@ -64,26 +69,43 @@ export function sandwichChecks(laminate: Laminate, options: SandwichOptions = {}
     x: wrinklingOf(moduli.x.bending, core, core.Gx, nuOf(parts.core), coefficient, thickness, stress?.[0]),
     y: wrinklingOf(moduli.y.bending, core, core.Gy, nuOf(parts.core), coefficient, thickness, stress?.[1]),
   });
-  const along = (axis: 'x' | 'y', Gc: number, H: number) => ({
-    allen: allenStiffness(parts, [tool[axis], bag[axis]], { Ec: inCore[axis].membrane, Gc }),
-    criteria: allenCriteria(parts, [tool[axis], bag[axis]], inCore[axis].membrane),
-    H,
-  });
+  const flexibility = stiffness(laminate).d;
+  const along = (axis: 'x' | 'y', i: 0 | 1, Gc: number) => {
+    const allen = allenStiffness(parts, [tool[axis], bag[axis]], { Ec: inCore[axis].membrane, Gc });
+    return {
+      allen,
+      criteria: allenCriteria(parts, [tool[axis], bag[axis]], inCore[axis].membrane),
+      difference: allen.D * entry(flexibility, i, i) - 1,
+      H: H[i][i] ?? 0,
+    };
+  };
+  const [x, y] = [along('x', 0, core.Gx), along('y', 1, core.Gy)];
   const checks = {
     isSandwich: true,
     core,
     d,
-    tool: face(parts.tool.thickness, tool, stressOf(options.faceStress?.tool, 0, end)),
-    bag: face(parts.bag.thickness, bag, stressOf(options.faceStress?.bag, first, count)),
-    x: along('x', core.Gx, H[0][0]),
-    y: along('y', core.Gy, H[1][1]),
-    ...(shear === undefined ? {} : { coreShear: coreShear(laminate, shear, d, core.shearStrength) }),
+    tool: face(parts.tool.thickness, tool, stressOf(faceStress?.tool, 0, end)),
+    bag: face(parts.bag.thickness, bag, stressOf(faceStress?.bag, first, count)),
+    x,
+    y,
+    ...(shear === undefined
+      ? {}
+      : { coreShear: coreShear(laminate, shear, [x.allen.d, y.allen.d], core.shearStrength) }),
   } as const;
   return {
     ...checks,
     notes: uniqueNotes([...notes, ...sandwichNotes(checks)]),
     sources: uniqueSources(sources, ['hoff-mautner-1945', 'allen-1969']),
   };
+}
+
+function demandStress(face: string, stress: FaceStress | undefined): void {
+  if (stress === undefined || (stress.length === 2 && stress.every(Number.isFinite))) return;
+  fail({
+    code: 'not-a-number',
+    message: `the stress of the ${face} face is ${stress.join(', ')} Pa`,
+    allowed: 'two finite numbers, along x and y',
+  });
 }
 
 /** Modulus of a core's ply through the thickness, Pa; that of its plane, the lower one, when it gives none. */

@@ -1,5 +1,5 @@
 import type { Note } from '../../provenance/index.js';
-import { thinFaceWeakCoreLimit } from './allen.js';
+import { handBookTolerance, thinFaceWeakCoreLimit } from './allen.js';
 import type { Sandwich } from './types.js';
 
 /** What the reader of the checks of a sandwich must know. */
@@ -29,12 +29,13 @@ export function sandwichNotes(checks: Omit<Sandwich, 'notes' | 'sources'>): Note
 }
 
 function criteriaNotes(checks: Omit<Sandwich, 'notes' | 'sources'>, axis: 'x' | 'y'): Note[] {
-  const { thinFaces, weakCore } = checks[axis].criteria;
+  const { criteria, difference } = checks[axis];
+  const { thinFaces, weakCore } = criteria;
   const notes: Note[] = [];
   if (thinFaces < thinFaceWeakCoreLimit) {
     notes.push({
       level: 'warning',
-      text: `The faces are not thin: 3 (d/t)² is ${thinFaces.toPrecision(3)}, under ${thinFaceWeakCoreLimit}. Formulas for thin faces are off by more than a per cent; D and H of the laminate are not.`,
+      text: `The faces are not thin: 3 (d/t)² is ${thinFaces.toPrecision(3)}, under ${thinFaceWeakCoreLimit}. Formulas for thin faces may be off by more than a per cent; D and H of the laminate are not.`,
       source: 'allen-1969',
     });
   }
@@ -43,6 +44,12 @@ function criteriaNotes(checks: Omit<Sandwich, 'notes' | 'sources'>, axis: 'x' | 
       level: 'warning',
       text: `The core is not weak along ${axis}: 6 Ef t d²/(Ec c³) is ${weakCore.toPrecision(3)}, under ${thinFaceWeakCoreLimit}. It carries bending, and shear stress in it is not even.`,
       source: 'allen-1969',
+    });
+  }
+  if (Math.abs(difference) > handBookTolerance) {
+    notes.push({
+      level: 'warning',
+      text: `The hand-book D along ${axis} is ${(100 * Math.abs(difference)).toPrecision(2)} % ${difference > 0 ? 'above' : 'below'} the bending stiffness of the laminate, 1/d: faces and core hold each other in other directions, which the formula does not know. Use that of the laminate.`,
     });
   }
   return notes;

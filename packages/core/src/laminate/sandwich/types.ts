@@ -57,6 +57,8 @@ export interface SandwichCore {
 export interface SandwichDirection {
   readonly allen: AllenStiffness;
   readonly criteria: AllenCriteria;
+  /** The hand-book D over the bending stiffness of the laminate, 1/d11 or 1/d22, less 1. */
+  readonly difference: number;
   /** Shear stiffness by equal energy (`transverseShear`), N/m. */
   readonly H: number;
 }
@@ -65,7 +67,7 @@ export interface SandwichDirection {
 export interface CoreShear {
   /** Largest in the core by equilibrium. */
   readonly stress: number;
-  /** V/d, that of thin faces and a weak core. */
+  /** V/d, that of thin faces and a weak core, d between their neutral planes. */
   readonly nominal: number;
   /** Strength over stress, where a strength is given and a stress acts. */
   readonly ratio?: number;

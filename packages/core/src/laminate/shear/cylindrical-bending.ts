@@ -1,9 +1,9 @@
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
-import { entry } from '../matrix3.js';
 import { stiffness } from '../stiffness.js';
-import type { Laminate, Matrix3, Stiffness } from '../types.js';
+import type { Laminate } from '../types.js';
 import { demandShearStiffness, inverse2, type Matrix2 } from './matrix2.js';
+import { stripStiffness } from './strip-stiffness.js';
 import { transverseShear } from './transverse-shear.js';
 
 /** Deflection at mid-span, m: that of a thin plate, what shear adds, and both together. */
@@ -57,7 +57,7 @@ export function cylindricalBending(laminate: Laminate, load: StripLoad): Cylindr
   const s = stiffness(laminate);
   const { H, notes, sources } = load.H === undefined ? transverseShear(laminate) : { ...s, H: load.H };
   const [[C11, C12], [, C22]] = inverse2(H[0][0], H[0][1], H[1][1]);
-  const [D11, D16, D66] = stripBending(s);
+  const { D11, D16, D66 } = stripStiffness(s);
   const k2 = (Math.PI / span) ** 2;
   const twist = -p * ((C12 + (C22 * D16) / D11) / (1 + C22 * k2 * (D66 - (D16 * D16) / D11)));
   const curvature = (p / k2 - D16 * twist) / D11;
@@ -71,18 +71,6 @@ export function cylindricalBending(laminate: Laminate, load: StripLoad): Cylindr
     notes: uniqueNotes([...notes, ...shortNotes(span / laminate.thickness), ...heldNotes((D16 * D16) / (D11 * D66))]),
     sources: uniqueSources(s.sources, sources, ['whitney-1973', 'pagano-1969']),
   };
-}
-
-/** D11, D16 and D66 of D - B A⁻¹ B within the components x and xy. */
-function stripBending({ A, B, D }: Stiffness): [number, number, number] {
-  const two = (m: Matrix3): [number, number, number] => [entry(m, 0, 0), entry(m, 0, 2), entry(m, 2, 2)];
-  const [A11, A16, A66] = two(A);
-  const [B11, B16, B66] = two(B);
-  const [D11, D16, D66] = two(D);
-  const [[a11, a16], [, a66]] = inverse2(A11, A16, A66);
-  const x = [a11 * B11 + a16 * B16, a16 * B11 + a66 * B16] as const;
-  const xy = [a11 * B16 + a16 * B66, a16 * B16 + a66 * B66] as const;
-  return [D11 - B11 * x[0] - B16 * x[1], D16 - B11 * xy[0] - B16 * xy[1], D66 - B16 * xy[0] - B66 * xy[1]];
 }
 
 function shortNotes(thicknesses: number): Note[] {

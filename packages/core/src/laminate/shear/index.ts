@@ -9,4 +9,5 @@ export {
   type ShearStressPoint,
   shearStressDistribution,
 } from './shear-stress.js';
+export { stripStiffness } from './strip-stiffness.js';
 export { type TransverseShear, transverseShear } from './transverse-shear.js';

@@ -1,8 +1,9 @@
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
-import { stiffness } from '../stiffness.js';
+import { demandThree } from '../load.js';
 import type { Laminate } from '../types.js';
 import { cylindrical, flowAt, type MomentGradient, type PlyFlow, shearFlow, stressOf } from './shear-flow.js';
+import { isTwistCoupled } from './twist-coupling.js';
 
 /** Shear forces per length of edge, N/m: Vx = ∂Mx/∂x + ∂Mxy/∂y on the faces across x, Vy = ∂Mxy/∂x + ∂My/∂y on those across y. */
 export interface ShearForces {
@@ -50,7 +51,7 @@ type Component = (flow: PlyFlow, s: number) => number;
  * @param load shear forces, or the change of the moments Mx, My, Mxy along x and y, N/m; what is not given is 0
  * @param pointsPerPly whole, 2 or more, evenly from the lower to the upper face of each ply; 3 when not given
  * @returns Pa
- * @throws not-a-number when a force is not finite; not-computable when a stress is not; out-of-range for the number of points;
+ * @throws wrong-type when one of the two lists of a change of moments has not three numbers; not-a-number when a force is not finite; not-computable when a stress is not; out-of-range for the number of points;
  *   not-admissible as `stiffness`
  * @source Whitney 1973; Vlachoutsis 1992
  */
@@ -59,7 +60,9 @@ export function shearStressDistribution(
   load: ShearForces | MomentGradient,
   pointsPerPly = 3,
 ): ShearStressDistribution {
-  const gradient = 'alongX' in load ? load : cylindrical(load.Vx ?? 0, load.Vy ?? 0);
+  const gradient = isGradient(load) ? load : cylindrical(load.Vx ?? 0, load.Vy ?? 0);
+  demandThree('alongX', gradient.alongX);
+  demandThree('alongY', gradient.alongY);
   if (![...gradient.alongX, ...gradient.alongY].every(Number.isFinite)) {
     fail({
       code: 'not-a-number',
@@ -94,17 +97,16 @@ export function shearStressDistribution(
   return {
     points,
     ...peaks,
-    notes: 'alongX' in load ? laminate.notes : uniqueNotes([...laminate.notes, ...twistNotes(laminate)]),
+    notes: isGradient(load) ? laminate.notes : uniqueNotes([...laminate.notes, ...twistNotes(laminate)]),
     sources: uniqueSources(laminate.sources, ['whitney-1973', 'vlachoutsis-1992']),
   };
 }
 
-/** Share of twist in the bending stiffness, D16²/(D11 D66), from which a note says what is supposed about Mxy. */
-const twistMatters = 0.01;
+/** Either list alone is no pair of shear forces, but half of a change of moments. */
+const isGradient = (load: ShearForces | MomentGradient): load is MomentGradient => 'alongX' in load || 'alongY' in load;
 
 function twistNotes(laminate: Laminate): Note[] {
-  const [[D11 = 0, , D16 = 0], [, D22 = 0, D26 = 0], [, , D66 = 0]] = stiffness(laminate).D;
-  if (!(Math.max((D16 * D16) / D11, (D26 * D26) / D22) > twistMatters * D66)) return [];
+  if (!isTwistCoupled(laminate)) return [];
   return [
     {
       level: 'assumption',

@@ -4,6 +4,7 @@ import type { Laminate } from '../types.js';
 import { inverse2, type Matrix2 } from './matrix2.js';
 import { plyShear, shearStiffnessOf } from './ply-shear.js';
 import { cylindrical, flowAt, shearFlow, stressOf } from './shear-flow.js';
+import { isTwistCoupled } from './twist-coupling.js';
 
 /** Shear stiffness of a laminate through its thickness: V = H γ with V = (Vx, Vy) and γ = (γxz, γyz). */
 export interface TransverseShear {
@@ -29,8 +30,10 @@ const gauss = [
  * Shear stiffness of a laminate through its thickness, by equal energy.
  *
  * H⁻¹ = ∫ fᵀ G⁻¹ f dz, with f the shear stress under unit forces by equilibrium of the stack (`shearStressDistribution`) and G
- * the shear stiffness of each ply in laminate axes: a unit of shear force stores the same energy in the laminate as in the plate of first-order theory. Exact for one homogeneous ply;
- * for an unsymmetric or angle-ply stack it rests on cylindrical bending about x and y separately.
+ * the shear stiffness of each ply in laminate axes: a unit of shear force stores the same energy in the laminate as in the plate of
+ * first-order theory. It supposes that of the six changes of moment only ∂Mx/∂x = Vx and ∂My/∂y = Vy act. That is exact for one
+ * homogeneous ply and near for cross-plies along and across. It is no tensor otherwise: H of a layered stack turned by an angle, also of
+ * a symmetric cross-ply, is not H turned, but up to a tenth and more off, since then Mxy changes too.
  *
  * @param laminate plies from the tool side; G13 and G23 where known, else assumed (a note says how)
  * @returns H in N/m and its factors against Σ G t
@@ -64,12 +67,29 @@ export function transverseShear(laminate: Laminate): TransverseShear {
       allowed: 'shear moduli whose products a number of 64 bits can hold',
     });
   }
+  const [kx, ky] = [H[0][0] / sumX, H[1][1] / sumY];
   return {
     H,
-    kx: H[0][0] / sumX,
-    ky: H[1][1] / sumY,
+    kx,
+    ky,
     sums: [sumX, sumY],
-    notes: uniqueNotes([...laminate.notes, ...laminate.plies.flatMap((ply) => plyShear(ply).notes)]),
+    notes: uniqueNotes([
+      ...laminate.notes,
+      ...laminate.plies.flatMap((ply) => plyShear(ply).notes),
+      ...layeredNotes(laminate, [kx, ky]),
+    ]),
     sources: uniqueSources(laminate.sources, ['whitney-1973', 'vlachoutsis-1992']),
   };
+}
+
+/** Tells what H does not know of a layered stack that twists as it bends; one homogeneous ply, with 5/6, has a parabola whatever changes. */
+function layeredNotes(laminate: Laminate, factors: readonly number[]): Note[] {
+  if (factors.every((k) => Math.abs(k - 5 / 6) < 1e-9) || !isTwistCoupled(laminate)) return [];
+  return [
+    {
+      level: 'assumption',
+      text: 'The shear stiffness H supposes that Mx changes along x alone and My along y alone. Bending and twisting are coupled here, so Mxy changes as well: what shear adds to a deflection may be off by a tenth and more.',
+      source: 'selvage-2026-derivation',
+    },
+  ];
 }

@@ -1,4 +1,4 @@
-import { fail, nearestHint } from '../../problem/index.js';
+import { choice } from '../../problem/index.js';
 
 /** The failure criteria, in the order in which a report lists them. */
 export const failureCriteria = ['maxStress', 'maxStrain', 'tsaiHill', 'tsaiWu', 'hashin', 'puck'] as const;
@@ -34,18 +34,6 @@ export interface StrengthOptions {
   readonly alpha?: number;
   /** Puck: `carbon` (0.35, 0.30) when not given, `glass` (0.30, 0.25), or a pair of one's own. */
   readonly puck?: keyof typeof puckInclinations | PuckInclination;
-}
-
-/** The value itself when it is one of the choices. @throws not-a-choice */
-export function choice<T extends string>(what: string, value: string, choices: readonly T[]): T {
-  const found = choices.find((one) => one === value);
-  if (found !== undefined) return found;
-  return fail({
-    code: 'not-a-choice',
-    message: `${what} is \`${value}\``,
-    allowed: choices.join(', '),
-    ...nearestHint(value, choices),
-  });
 }
 
 /** The pair that the options choose. @throws not-a-choice for another name */

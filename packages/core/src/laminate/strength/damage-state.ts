@@ -5,11 +5,13 @@ import type { Criterion } from './criterion.js';
 import { type Damage, damaged } from './discount.js';
 import { type FaceStress, faceStress, residualState } from './face-stress.js';
 import { linearLimit } from './first-root.js';
-import { type FailureMode, modeAt, noMode } from './mode.js';
+import type { LaminateStrength } from './laminate-strength.js';
+import type { Lay } from './lay.js';
+import { modeAt, noMode } from './mode.js';
 import type { SplitLoad } from './split-load.js';
 import type { StrengthConstants } from './strength-constants.js';
 import { type PointFailure, pointFailure } from './strength-ratio.js';
-import { type LaminateStrength, type PlyFailure, plyFailure } from './weakest.js';
+import { type PlyFailure, plyFailure } from './weakest.js';
 
 /** A damaged laminate under the load once (mechanical) and under heat and moisture alone (residual). */
 export interface DamageState {
@@ -47,25 +49,28 @@ export function remainingFailures(
   { laminate, mechanical, residual }: DamageState,
   damage: readonly Damage[],
   criterion: Criterion,
-  { constants }: LaminateStrength,
+  { constants, lays }: LaminateStrength,
 ): PlyFailure[] {
   return constants.flatMap((c, k) => {
     const s = mechanical.stress[k];
     const r = residual.stress[k];
     const state = damage[k] ?? 'whole';
     if (c === undefined || s === undefined || r === undefined || state === 'failed') return [];
+    const by = criterion === 'puck' && lays[k] !== 'unidirectional' ? 'maxStress' : criterion;
     const at = (face: 'top' | 'bottom'): PointFailure =>
-      state === 'whole' ? pointFailure(criterion, s[face], r[face], c) : fibreFailure(s[face], r[face], c);
+      state === 'whole' ? pointFailure(by, s[face], r[face], c, lays[k]) : fibreFailure(s[face], r[face], c, lays[k]);
     return [plyFailure(laminate, k, at('top'), at('bottom'))];
   });
 }
 
-/** Failure of a cracked ply: of its fibres only, at -Xc or Xt. */
-function fibreFailure([s1]: Vector3, [r1]: Vector3, c: StrengthConstants): PointFailure {
-  const ratio = linearLimit(r1, s1, c.Xt, c.Xc);
+/** Failure of a cracked ply: of its fibres only, at -Xc or Xt; in a cloth of either yarn, the weft at -Yc or Yt. */
+function fibreFailure([s1, s2]: Vector3, [r1, r2]: Vector3, c: StrengthConstants, lay?: Lay): PointFailure {
+  const along = linearLimit(r1, s1, c.Xt, c.Xc);
+  const across = lay === 'cloth' ? linearLimit(r2, s2, c.Yt, c.Yc) : Number.POSITIVE_INFINITY;
+  const ratio = Math.min(along, across);
   if (!Number.isFinite(ratio)) return { ratio: undefined, ...noMode };
-  const mode: FailureMode = modeAt('maxStress', [r1 + ratio * s1, 0, 0], c);
-  return { ratio, ...mode };
+  const at: Vector3 = across < along ? [0, r2 + ratio * s2, 0] : [r1 + ratio * s1, 0, 0];
+  return { ratio, ...modeAt('maxStress', at, c, lay) };
 }
 
 /** The load as given, without the reactions where deformation is held. */

@@ -1,17 +1,18 @@
 import { cosDegrees, sinDegrees } from '../../numeric/index.js';
-import { fail } from '../../problem/index.js';
+import { choice, fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { Load } from '../load.js';
 import { type Response, respond } from '../respond.js';
 import type { Laminate, Vector3 } from '../types.js';
-import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
+import { type Criterion, failureCriteria, type StrengthOptions } from './criterion.js';
 import { criterionNotes, criterionSources } from './criterion-models.js';
 import { faceStress, unstressed } from './face-stress.js';
 import { notMultiplied } from './failure.js';
+import { laminateStrength } from './laminate-strength.js';
 import type { FailureMode } from './mode.js';
 import { splitLoad } from './split-load.js';
 import { brokenByResidual } from './strength-ratio.js';
-import { type Face, laminateStrength } from './weakest.js';
+import type { Face } from './weakest.js';
 import { type WeakestFace, weakestAlong } from './weakest-direction.js';
 
 /** The six components of a load, in the order x, y, xy of forces and of moments. */

@@ -1,13 +1,16 @@
+import { choice } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { Load } from '../load.js';
 import type { Laminate } from '../types.js';
-import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
+import { dependsOnNaming, inRenamedAxes, namingNotes, renamed } from './cloth-naming.js';
+import { type Criterion, failureCriteria, type StrengthOptions } from './criterion.js';
 import { criterionNotes, criterionSources } from './criterion-models.js';
 import { faceStress, unstressed } from './face-stress.js';
+import { laminateStrength } from './laminate-strength.js';
 import { type FailureMode, noMode } from './mode.js';
 import { type SolvedLoad, solveLoad } from './solved-load.js';
 import { brokenByResidual } from './strength-ratio.js';
-import { type Face, laminateStrength, type PlyFailure, plyFailures, weakest } from './weakest.js';
+import { type Face, type PlyFailure, plyFailures, weakest } from './weakest.js';
 
 /** Where a laminate fails first. */
 export interface FirstFailure extends FailureMode {
@@ -35,6 +38,9 @@ export interface LaminateFailure extends FirstFailure {
  *
  * σ = σ_res + R σ_mech at both faces of every ply; R is the least strength ratio. Forces and prescribed deformations make
  * σ_mech; heat and moisture make σ_res, which is not multiplied.
+ *
+ * A cloth has fibres along 1 and along 2 and names its modes by warp and weft. A mat, that is any ply isotropic in its plane, is
+ * judged in the weakest of all directions of its axes. Puck judges the unidirectional plies only. Each says so in a note.
  *
  * @param laminate plies with strengths; a core without them is left out, with a note
  * @param load as {@link respond} takes it
@@ -68,6 +74,14 @@ export function failureUnder(
 
   const perPly = plyFailures(laminate, criterion, strength, s, residual === undefined ? none : faceStress(residual));
   const first = firstFailure(perPly);
+  const naming = (): Note[] => {
+    const other = renamed(laminate);
+    const [t, rest] = [s, residual === undefined ? none : faceStress(residual)].map((one) =>
+      inRenamedAxes(laminate, one),
+    );
+    const plies = plyFailures(other, criterion, laminateStrength(other, criterion, options), t ?? [], rest ?? []);
+    return namingNotes(criterion, 'first', first.ratio, firstFailure(plies).ratio);
+  };
   const alone = residual === undefined ? undefined : firstFailure(plyFailures(laminate, criterion, strength, s, none));
   return {
     criterion,
@@ -77,6 +91,7 @@ export function failureUnder(
     notes: uniqueNotes([
       ...criterionNotes(criterion, options),
       ...strength.notes,
+      ...(dependsOnNaming(laminate, criterion) ? naming() : []),
       ...(residual === undefined ? [] : [notMultiplied]),
       ...(first.ratio === 0 ? [brokenByResidual] : []),
       ...(first.ratio === undefined ? [unloaded] : []),

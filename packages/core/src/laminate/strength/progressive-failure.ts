@@ -1,14 +1,17 @@
-import { fail } from '../../problem/index.js';
+import { choice, fail } from '../../problem/index.js';
 import { type Note, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { engineeringConstants } from '../engineering-constants.js';
 import type { Load } from '../load.js';
 import { stiffness } from '../stiffness.js';
 import type { Laminate, Vector3 } from '../types.js';
-import { choice, failureCriteria } from './criterion.js';
+import { dependsOnNaming, namingNotes, renamed } from './cloth-naming.js';
+import { failureCriteria } from './criterion.js';
 import { criterionNotes, criterionSources } from './criterion-models.js';
 import { type DamageState, damageState, remainingFailures } from './damage-state.js';
 import { type Damage, type Discount, discounts } from './discount.js';
 import { notMultiplied } from './failure.js';
+import { type LaminateStrength, laminateStrength } from './laminate-strength.js';
+import type { Lay } from './lay.js';
 import { breaksFibres } from './mode.js';
 import { checkedLoad, checkedShare } from './progressive-checks.js';
 import type {
@@ -19,7 +22,7 @@ import type {
   StepPly,
 } from './progressive-types.js';
 import { brokenByResidual } from './strength-ratio.js';
-import { laminateStrength, type PlyFailure, weakest } from './weakest.js';
+import { type PlyFailure, weakest } from './weakest.js';
 
 /** Plies whose ratios differ by less than this fail in one step. */
 const together = 1 + 1e-9;
@@ -32,10 +35,11 @@ const together = 1 + 1e-9;
  * load falls below the share `collapse` of the whole laminate's, or where no ply is left to fail. The stiffness against
  * the load is its square over the work that it does, (N·e + M·k)⁻¹ relative to the start.
  *
- * @param laminate plies with strengths; a core without them stays as it is
+ * @param laminate plies with strengths; a core without them stays as it is; by Puck, cloth and mat are judged by maximum stress
  * @param load forces, heat, moisture; a prescribed deformation may only hold at zero
  * @param options `criterion`; `discount`: `matrix` (E2, G12, ν12 times `factor` when the matrix fails, E1, E2, G12 when the
- *   fibres do) or `total` (E1, E2, G12 whatever fails), `matrix` when not given; `factor` 1e-6 to less than 1, 0.01 when not
+ *   fibres do; a cloth has fibres both ways: its weft breaks as its warp does, and sheared it keeps E1 and E2; a mat always
+ *   loses all) or `total` (E1, E2, G12 whatever fails), `matrix` when not given; `factor` 1e-6 to less than 1, 0.01 when not
  *   given; `collapse` more than 0 to less than 1, 0.1 when not given; the criterion's own choices
  * @returns steps, and the load-strain curve, strain counted from the cured, unloaded, whole laminate
  * @throws not-computable when a ply has no strengths, a deformation is prescribed, or the load stresses no ply;
@@ -43,11 +47,19 @@ const together = 1 + 1e-9;
  * @source Hahn & Tsai 1974; Jones 1999, ch. 4.7; the end by stiffness is ours
  */
 export function progressiveFailure(laminate: Laminate, load: Load, options: ProgressiveOptions): ProgressiveFailure {
+  const found = follow(laminate, load, options);
+  if (!dependsOnNaming(laminate, found.criterion)) return found;
+  const other = follow(renamed(laminate), load, options);
+  const naming = namingNotes(found.criterion, 'last', found.lastPly.ratio, other.lastPly.ratio);
+  return { ...found, notes: uniqueNotes([...found.notes, ...naming]) };
+}
+
+function follow(laminate: Laminate, load: Load, options: ProgressiveOptions): ProgressiveFailure {
   const criterion = choice('criterion', options.criterion, failureCriteria);
   const discount = choice('discount', options.discount ?? 'matrix', discounts);
   const factor = checkedShare('factor', options.factor ?? 0.01, 1e-6);
   const collapse = checkedShare('collapse', options.collapse ?? 0.1, Number.MIN_VALUE);
-  const strength = laminateStrength(laminate, criterion, options);
+  const strength = withCloth(laminate, laminateStrength(laminate, criterion, options), options);
   const split = checkedLoad(load);
 
   const damage = laminate.plies.map((): Damage => 'whole');
@@ -91,6 +103,7 @@ export function progressiveFailure(laminate: Laminate, load: Load, options: Prog
     ...criterionNotes(criterion, options),
     ...strength.notes,
     discountNote(discount, factor),
+    ...layNotes(strength, discount),
     ...(split.residual === undefined ? [] : [notMultiplied]),
     ...(first.ratio === 0 ? [brokenByResidual] : []),
     ...(share >= collapse ? [neverCollapses] : []),
@@ -135,6 +148,32 @@ const discountNote = (discount: Discount, factor: number): Note => ({
       : `Ply discount: a ply whose matrix fails keeps ${factor} of E2, G12 and nu12, one whose fibres fail ${factor} of E1, E2 and G12, in the whole of its area.`,
   source: 'hahn-tsai-1974',
 });
+
+/** What the loss of a cloth or a mat is. */
+function layNotes({ lays, constants }: LaminateStrength, discount: Discount): Note[] {
+  if (discount === 'total') return [];
+  const has = (lay: Lay): boolean => lays.some((one, k) => one === lay && constants[k] !== undefined);
+  const texts = [
+    ...(has('cloth')
+      ? [
+          'A cloth whose matrix shears keeps E1 and E2; one whose warp or weft breaks has failed as one whose fibres fail.',
+        ]
+      : []),
+    ...(has('mat') ? ['A mat that breaks, in whatever way, has failed as a ply whose fibres fail.'] : []),
+  ];
+  return texts.map((text) => ({ level: 'assumption', text }));
+}
+
+/** By Puck, what it leaves out is judged by maximum stress: a cloth that never broke would carry any load. */
+function withCloth(laminate: Laminate, strength: LaminateStrength, options: ProgressiveOptions): LaminateStrength {
+  if (!strength.partly) return strength;
+  const { constants, notes } = laminateStrength(laminate, 'maxStress', options);
+  const byStress: Note = {
+    level: 'assumption',
+    text: 'Layer by layer, cloth and mat fail by maximum stress in place of Puck.',
+  };
+  return { ...strength, constants, notes: [...strength.notes, ...notes, byStress] };
+}
 
 const neverCollapses: Note = {
   level: 'warning',

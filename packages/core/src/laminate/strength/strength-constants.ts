@@ -1,6 +1,6 @@
 import type { Ply, Strengths } from '../../material/index.js';
-import { fail } from '../../problem/index.js';
-import { type Criterion, choice, puckInclination, type StrengthOptions, tsaiHillVariants } from './criterion.js';
+import { choice, fail } from '../../problem/index.js';
+import { type Criterion, puckInclination, type StrengthOptions, tsaiHillVariants } from './criterion.js';
 import { type TsaiWuCoefficients, tsaiWuCoefficients } from './tsai-wu-coefficients.js';
 
 /**
@@ -26,7 +26,7 @@ export interface StrengthConstants extends Strengths, TsaiWuCoefficients {
 }
 
 /** A ply as far as its strength goes. */
-export type StrengthPly = Pick<Ply, 'E1' | 'E2' | 'nu12'> & { readonly strengths: Strengths };
+export type StrengthPly = Pick<Ply, 'E1' | 'E2' | 'nu12'> & { readonly name?: string; readonly strengths: Strengths };
 
 /**
  * The constants of one material for a criterion.
@@ -40,18 +40,18 @@ export type StrengthPly = Pick<Ply, 'E1' | 'E2' | 'nu12'> & { readonly strengths
  * @source Tsai & Wu 1971; Hashin 1980; Puck & Schürmann 1998
  */
 export function strengthConstants(
-  { E1, E2, nu12, strengths }: StrengthPly,
+  { E1, E2, nu12, name, strengths }: StrengthPly,
   criterion: Criterion,
   options: StrengthOptions = {},
 ): StrengthConstants {
   const { Xt, Xc, Yt, Yc, S } = strengths;
-  for (const [name, value] of Object.entries({ Xt, Xc, Yt, Yc, S })) positive(name, value);
+  for (const [symbol, value] of Object.entries({ Xt, Xc, Yt, Yc, S })) positive(symbol, value);
   const variant = choice('variant', options.variant ?? 'sign', tsaiHillVariants);
   const ST = options.transverseShearStrength ?? Yc / 2;
   const alpha = options.alpha ?? 1;
   const p = puckInclination(options);
   if (criterion === 'hashin') checkHashin(ST, alpha);
-  if (criterion === 'puck') checkPuck(p.plus, p.minus, strengths);
+  if (criterion === 'puck') checkPuck(p.plus, p.minus, strengths, name);
 
   // The printed RA = S/(2p) (√(1 + 2p Yc/S) - 1), without its 0/0 at p = 0.
   const RA = Yc / (1 + Math.sqrt(1 + (2 * p.minus * Yc) / S));
@@ -89,14 +89,14 @@ function checkHashin(ST: number, alpha: number): void {
   fail({ code: 'out-of-range', message: `alpha of the criterion of Hashin is ${alpha}`, allowed: '0 to 1' });
 }
 
-function checkPuck(plus: number, minus: number, { Yt, S }: Strengths): void {
+function checkPuck(plus: number, minus: number, { Yt, S }: Strengths, name: string | undefined): void {
   if (!(minus >= 0 && Number.isFinite(minus))) {
     fail({ code: 'out-of-range', message: `the inclination \`minus\` is ${minus}`, allowed: 'a finite number from 0' });
   }
   if (plus >= 0 && plus * Yt < S) return;
   fail({
     code: 'out-of-range',
-    message: `the inclination \`plus\` is ${plus}, the ply has S/Yt = ${Number((S / Yt).toPrecision(4))}`,
+    message: `the inclination \`plus\` is ${plus}, the ply${name === undefined ? '' : ` ${name}`} has S/Yt = ${Number((S / Yt).toPrecision(4))}`,
     allowed: 'from 0 to less than S/Yt: beyond, the curve no longer meets Yt',
   });
 }

@@ -1,8 +1,10 @@
-import { fail } from '../../problem/index.js';
+import { choice, fail } from '../../problem/index.js';
 import type { Note, SourceKey } from '../../provenance/index.js';
 import type { Vector3 } from '../types.js';
-import { type Criterion, choice, failureCriteria, type StrengthOptions } from './criterion.js';
+import { type Criterion, failureCriteria, type StrengthOptions } from './criterion.js';
 import { criterionNotes, criterionSources, ratioFunctions } from './criterion-models.js';
+import type { Lay } from './lay.js';
+import { weakestAxes } from './mat-ratio.js';
 import { type FailureMode, modeAt, noMode } from './mode.js';
 import { type StrengthConstants, type StrengthPly, strengthConstants } from './strength-constants.js';
 
@@ -22,11 +24,32 @@ export interface StrengthRatio extends PointFailure {
 export const noStress: Vector3 = [0, 0, 0];
 
 /** The ratio and the mode at one point, without notes. */
-export function pointFailure(criterion: Criterion, s: Vector3, r: Vector3, c: StrengthConstants): PointFailure {
+export function pointFailure(
+  criterion: Criterion,
+  s: Vector3,
+  r: Vector3,
+  c: StrengthConstants,
+  lay: Lay = 'unidirectional',
+): PointFailure {
+  if (lay === 'mat') {
+    const { ratio, stress, residual } = weakestAxes(criterion, s, r, c, Number.POSITIVE_INFINITY);
+    return failureAt(criterion, ratio, stress, residual, c, lay);
+  }
   const ratio = ratioFunctions[criterion](s[0], s[1], s[2], r[0], r[1], r[2], c, Number.POSITIVE_INFINITY);
+  return failureAt(criterion, ratio, s, r, c, lay);
+}
+
+function failureAt(
+  criterion: Criterion,
+  ratio: number,
+  s: Vector3,
+  r: Vector3,
+  c: StrengthConstants,
+  lay: Lay,
+): PointFailure {
   if (!Number.isFinite(ratio)) return { ratio: undefined, ...noMode };
   const at: Vector3 = [r[0] + ratio * s[0], r[1] + ratio * s[1], r[2] + ratio * s[2]];
-  return { ratio, ...modeAt(criterion, at, c) };
+  return { ratio, ...modeAt(criterion, at, c, lay) };
 }
 
 /** What a ratio of 0 means. */
@@ -38,7 +61,8 @@ export const brokenByResidual: Note = {
 /**
  * Strength ratio of a ply at one point: the multiplier R at which σ = residual + R stress fails.
  *
- * The residual stress is not multiplied. For the equations see the criterion's own file and docs/theory/strength.md.
+ * The residual stress is not multiplied. The ply is judged in the axes given and as unidirectional, also a cloth or a mat, whose lay
+ * {@link failure} takes into account. For the equations see the criterion's own file and docs/theory/strength.md.
  *
  * @param ply E1, E2 and strengths, Pa; nu12
  * @param stress mechanical, in ply axes 1, 2, 12, Pa

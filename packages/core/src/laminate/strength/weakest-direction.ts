@@ -2,8 +2,10 @@ import type { Laminate, Vector3 } from '../types.js';
 import type { Criterion } from './criterion.js';
 import { ratioFunctions } from './criterion-models.js';
 import type { FaceStress } from './face-stress.js';
+import type { LaminateStrength } from './laminate-strength.js';
+import { weakestAxes } from './mat-ratio.js';
 import { type PointFailure, pointFailure } from './strength-ratio.js';
-import { type Face, type LaminateStrength, less } from './weakest.js';
+import { type Face, less } from './weakest.js';
 
 /** The face of a ply that fails first. */
 export interface WeakestFace extends PointFailure {
@@ -28,7 +30,7 @@ const sum = (p: Vector3, q: Vector3, x: number, y: number): Vector3 => [
 export function weakestAlong(
   { plies }: Laminate,
   criterion: Criterion,
-  { constants }: LaminateStrength,
+  { constants, lays }: LaminateStrength,
   [sx, sy, cured]: readonly [readonly FaceStress[], readonly FaceStress[], readonly FaceStress[]],
   x: number,
   y: number,
@@ -39,9 +41,13 @@ export function weakestAlong(
     const [p, q, r] = [sx[k], sy[k], cured[k]];
     if (c === undefined || p === undefined || q === undefined || r === undefined) continue;
     for (const face of faces) {
-      const [a, b, [r1, r2, r12]] = [p[face], q[face], r[face]];
       const limit = first?.ratio ?? Number.POSITIVE_INFINITY;
-      const ratio = ratioOf(x * a[0] + y * b[0], x * a[1] + y * b[1], x * a[2] + y * b[2], r1, r2, r12, c, limit);
+      const [a, b] = [p[face], q[face]];
+      const [r1, r2, r12] = r[face];
+      const ratio =
+        lays[k] === 'mat'
+          ? weakestAxes(criterion, sum(a, b, x, y), r[face], c, limit).ratio
+          : ratioOf(x * a[0] + y * b[0], x * a[1] + y * b[1], x * a[2] + y * b[2], r1, r2, r12, c, limit);
       if (less(ratio, first?.ratio)) first = { k, face, ratio };
     }
   }
@@ -49,5 +55,5 @@ export function weakestAlong(
   const { k, face } = first;
   const [p, q, r, c] = [sx[k]?.[face], sy[k]?.[face], cured[k]?.[face], constants[k]];
   if (p === undefined || q === undefined || r === undefined || c === undefined) return undefined;
-  return { ply: k + 1, name: plies[k]?.name ?? '', face, ...pointFailure(criterion, sum(p, q, x, y), r, c) };
+  return { ply: k + 1, name: plies[k]?.name ?? '', face, ...pointFailure(criterion, sum(p, q, x, y), r, c, lays[k]) };
 }

@@ -1,9 +1,7 @@
-import { fail } from '../../problem/index.js';
-import type { Note } from '../../provenance/index.js';
 import type { Laminate } from '../types.js';
-import type { Criterion, StrengthOptions } from './criterion.js';
+import type { Criterion } from './criterion.js';
 import type { FaceStress } from './face-stress.js';
-import { type StrengthConstants, strengthConstants } from './strength-constants.js';
+import type { LaminateStrength } from './laminate-strength.js';
 import { type PointFailure, pointFailure } from './strength-ratio.js';
 
 export type Face = 'top' | 'bottom';
@@ -18,47 +16,6 @@ export interface PlyFailure extends PointFailure {
   readonly face: Face;
   readonly top: PointFailure;
   readonly bottom: PointFailure;
-}
-
-/** The constants of every ply; undefined for a core without strengths, which is left out and named in the notes. */
-export interface LaminateStrength {
-  readonly constants: readonly (StrengthConstants | undefined)[];
-  readonly notes: readonly Note[];
-}
-
-/**
- * The strength constants of every ply of a laminate.
- * @throws not-computable when a ply other than a core has no strengths, or when no ply has; as {@link strengthConstants}
- */
-export function laminateStrength(
-  { plies }: Laminate,
-  criterion: Criterion,
-  options: StrengthOptions,
-): LaminateStrength {
-  const left: string[] = [];
-  const constants = plies.map((ply, k) => {
-    const { strengths } = ply;
-    if (strengths !== undefined) return strengthConstants({ ...ply, strengths }, criterion, options);
-    if (ply.core === true) {
-      left.push(`${k + 1} (${ply.name})`);
-      return undefined;
-    }
-    return fail({
-      code: 'not-computable',
-      message: `ply ${k + 1} (${ply.name}) has no strengths, so the failure of the laminate cannot be computed`,
-      allowed: 'Xt, Xc, Yt, Yc and S for every ply; a core may be without',
-      hint: 'give the material its strengths',
-    });
-  });
-  if (left.length === plies.length) {
-    fail({
-      code: 'not-computable',
-      message: 'no ply of the laminate has strengths, so its failure cannot be computed',
-      allowed: 'at least one ply with Xt, Xc, Yt, Yc and S',
-    });
-  }
-  const text = `Ply ${left.join(', ')}: a core without strengths, left out of the failure check.`;
-  return { constants, notes: left.length === 0 ? [] : [{ level: 'assumption', text }] };
 }
 
 /** Below this relative difference two ratios count as one, and the ply nearer to the tool is named. */
@@ -80,7 +37,7 @@ export function plyFailure({ plies }: Laminate, k: number, top: PointFailure, bo
 export function plyFailures(
   laminate: Laminate,
   criterion: Criterion,
-  { constants }: LaminateStrength,
+  { constants, lays }: LaminateStrength,
   mechanical: readonly FaceStress[],
   residual: readonly FaceStress[],
 ): PlyFailure[] {
@@ -88,8 +45,8 @@ export function plyFailures(
     const s = mechanical[k];
     const r = residual[k];
     if (c === undefined || s === undefined || r === undefined) return [];
-    const top = pointFailure(criterion, s.top, r.top, c);
-    return [plyFailure(laminate, k, top, pointFailure(criterion, s.bottom, r.bottom, c))];
+    const at = (face: Face): PointFailure => pointFailure(criterion, s[face], r[face], c, lays[k]);
+    return [plyFailure(laminate, k, at('top'), at('bottom'))];
   });
 }
 

@@ -9,6 +9,8 @@ export interface ChartSeries {
   readonly marks?: boolean;
   /** The last point is joined to the first. */
   readonly closed?: boolean;
+  /** For points that are no line: signs alone, or each on a stem from x = 0. */
+  readonly apart?: 'signs' | 'stems';
 }
 
 /** A single point with its name beside it, for example the load within an envelope. */
@@ -46,8 +48,13 @@ export interface ChartInput {
   readonly summary?: string;
 }
 
+/** The points of a series, and the feet of its stems. */
+export const placesOf = ({ points, apart }: ChartSeries): readonly { readonly x: number; readonly y: number }[] =>
+  apart === 'stems' ? points.flatMap((point) => [{ x: 0, y: point.y }, point]) : points;
+
 /** Whether a line ends where it begins, by its own points or by being closed. */
-export function isClosed({ points, closed = false }: ChartSeries): boolean {
+export function isClosed({ points, closed = false, apart }: ChartSeries): boolean {
+  if (apart !== undefined) return false;
   const [first, last] = [points[0], points.at(-1)];
   return closed || (points.length > 2 && first?.x === last?.x && first?.y === last?.y);
 }

@@ -1,5 +1,5 @@
 import type { ChartAxis } from './chart-axes.js';
-import type { ChartInput } from './chart-input.js';
+import { type ChartInput, placesOf } from './chart-input.js';
 import { characterOf } from './chart-strokes.js';
 import { brokenLines, shortened, withoutCollisions } from './lettering.js';
 import { withoutControls } from './markup.js';
@@ -33,10 +33,12 @@ function cells(input: ChartInput, x: ChartAxis, y: ChartAxis, columns: number): 
 
   // Where series share a cell they take turns from cell to cell, so that none is hidden.
   const taken = new Map<number, Set<number>>();
-  input.series.forEach(({ points, closed = false }, index) => {
-    const ends = closed ? [...points, ...points.slice(0, 1)] : points;
+  input.series.forEach((one, index) => {
+    const { points, closed = false, apart } = one;
+    const ends = closed ? [...points, ...points.slice(0, 1)] : placesOf(one);
     ends.forEach((point, i) => {
-      const next = ends[i + 1] ?? point;
+      const joined = apart === undefined || (apart === 'stems' && i % 2 === 0);
+      const next = (joined ? ends[i + 1] : undefined) ?? point;
       const [c, r, dc, dr] = [column(point.x), row(point.y), column(next.x), row(next.y)];
       const steps = Math.max(1, Math.abs(dc - c), Math.abs(dr - r));
       for (let k = 0; k <= steps; k++) {

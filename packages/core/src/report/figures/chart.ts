@@ -3,7 +3,7 @@ import type { FigureBlock } from '../blocks.js';
 import { type ChartAxis, chartAxis } from './chart-axes.js';
 import { bandFills, bandLabels, bandRoom } from './chart-bands.js';
 import { axisLettering, chartGrid, titleHeight, titleLines } from './chart-grid.js';
-import { type ChartInput, checkChart } from './chart-input.js';
+import { type ChartInput, checkChart, placesOf } from './chart-input.js';
 import { chartLegend } from './chart-legend.js';
 import { type Box, markDrawings } from './chart-marks.js';
 import { seriesDrawing } from './chart-series.js';
@@ -37,7 +37,7 @@ function acrossAxis(input: ChartInput, values: readonly number[], room: number):
 export function chartFigure(input: ChartInput): FigureBlock {
   checkChart(input);
   const { id, title, series, marks = [], bands = [], units } = input;
-  const points = [...series.flatMap((one) => one.points), ...marks];
+  const points = [...series.flatMap(placesOf), ...marks];
   const heights = [...points.map((point) => point.y), ...bands.flatMap(({ from, to }) => [from, to])];
   const banded = bands.length > 0;
   const y = chartAxis(input.y, heights, { units, count: 5, tight: banded });

@@ -18,7 +18,7 @@ interface States {
   readonly release: readonly { readonly label: string; readonly G: number }[];
 }
 
-function statesOf(result: BlisterResult): States {
+export function blisterStates(result: BlisterResult): States {
   if (result.shape === 'strip') {
     const { strain, found } = result;
     const factor = (value: number | undefined) =>
@@ -54,6 +54,9 @@ function statesOf(result: BlisterResult): States {
   };
 }
 
+/** Strain that no laminate of glass or carbon bears (common practice, no source). */
+const beyondFibres = 0.03;
+
 function statesTable({ axes, given, buckling, force, growth }: States, id: string): Block {
   const strain = (values: readonly number[] | undefined, i: number): Cell[] =>
     values === undefined ? [] : [amount((values[i] ?? 0) + 0, 'strain')];
@@ -64,7 +67,9 @@ function statesTable({ axes, given, buckling, force, growth }: States, id: strin
     ...strain(given, i),
     ...strain(buckling, i),
     amount((force[i] ?? 0) + 0, 'forcePerLength'),
-    ...strain(growth, i),
+    ...(growth?.some((value) => Math.abs(value) > beyondFibres) === true
+      ? ['not before the fibres break']
+      : strain(growth, i)),
   ]);
   return table(
     `${id}-strains`,
@@ -119,7 +124,7 @@ export function laminateBlister(result: LaminateResult, id: string, units: UnitS
   if (blister === undefined) return [];
   const { entry, film } = blister;
   const blisterId = `${id}--blister`;
-  const states = statesOf(blister);
+  const states = blisterStates(blister);
   const [first, last] = film.layers;
   return [
     heading(3, 'Blister', blisterId),

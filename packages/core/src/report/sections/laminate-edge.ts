@@ -10,6 +10,10 @@ import { furtherNotes } from './further-notes.js';
 const shownStrain = 1e-3;
 const shownStrainWords = '0.1 % strain';
 
+/** Strain in tension that no laminate of glass or carbon bears (common practice, no source). */
+const beyondFibres = 0.03;
+const unreached = 'not before the fibres break';
+
 const peelWords: Readonly<Record<EdgePeel['sense'], string>> = { opening: 'opens', closing: 'closes', undecided: '–' };
 
 const isLoaded = ({ entry: { strain = 0, temperatureChange = 0 } }: FreeEdgeResult): boolean =>
@@ -44,7 +48,7 @@ function edgeTable(edge: FreeEdgeResult, thickness: number, id: string): Block {
       one.alike ? 'alike' : one.angles.map((angle) => formatQuantity(angle, 'angle')).join(' | '),
       release(one.single),
       ...(paired ? [release(one.pair)] : []),
-      ...(tough ? [onset === undefined ? '–' : amount(onset, 'strain')] : []),
+      ...(tough ? [onset === undefined ? '–' : onset > beyondFibres ? unreached : amount(onset, 'strain')] : []),
       peelWords[one.peel.sense],
     ];
   });
@@ -74,6 +78,9 @@ function place(edge: FreeEdgeResult, { below, opening }: Omit<FirstOpening, 'str
   return `between layers ${below} and ${below + 1} (${angles})${pair}`;
 }
 
+const breakWords = (units: UnitSystem): string =>
+  `no laminate of glass or carbon bears ${formatQuantity(beyondFibres, 'strain', { units })}: common practice, no source`;
+
 function onsetWords(edge: FreeEdgeResult, units: UnitSystem): string[] {
   const { first, entry } = edge;
   if (first === undefined) return [];
@@ -84,24 +91,22 @@ function onsetWords(edge: FreeEdgeResult, units: UnitSystem): string[] {
   const show = (value: number): string => formatQuantity(value, 'strain', { units });
   const alike = Math.abs(tension.strain + compression.strain) <= 1e-9 * tension.strain;
   const toughness = formatQuantity(entry.toughness ?? 0, 'toughness', { units });
+  const beyond = (strain: number): boolean => Math.abs(strain) > beyondFibres;
+  if (beyond(tension.strain) && beyond(compression.strain)) {
+    return [`pulled or compressed, no crack at the edge grows before the fibres break (${breakWords(units)})`];
+  }
   return alike
     ? [
         `the edge opens first ${place(edge, tension)}: a crack there grows at a strain of ±${show(tension.strain)}, where G is ${toughness}`,
       ]
     : [
-        `pulled, the edge opens first ${place(edge, tension)}: a crack there grows at a strain of ${show(tension.strain)}, where G is ${toughness}`,
-        `compressed, it opens first ${place(edge, compression)}, at ${show(compression.strain)}`,
+        beyond(tension.strain)
+          ? `pulled, no crack at the edge grows before the fibres break (${breakWords(units)})`
+          : `pulled, the edge opens first ${place(edge, tension)}: a crack there grows at a strain of ${show(tension.strain)}, where G is ${toughness}`,
+        beyond(compression.strain)
+          ? `compressed, no crack at the edge grows before the fibres break (${breakWords(units)})`
+          : `compressed, ${beyond(tension.strain) ? 'the edge' : 'it'} opens first ${place(edge, compression)}, at ${show(compression.strain)}, where G is ${toughness}`,
       ];
-}
-
-/** Strain in tension that no laminate of glass or carbon bears (common practice, no source). */
-const beyondFibres = 0.03;
-
-function beyondWords({ first }: FreeEdgeResult, units: UnitSystem): string[] {
-  if (first === undefined || first.tension.strain <= beyondFibres) return [];
-  return [
-    `above ${formatQuantity(beyondFibres, 'strain', { units })} the fibres of a laminate break first (common practice, no source): the edge is not what limits it in tension`,
-  ];
 }
 
 function stateWords(edge: FreeEdgeResult, units: UnitSystem): string[] {
@@ -135,6 +140,22 @@ function stateWords(edge: FreeEdgeResult, units: UnitSystem): string[] {
   ];
 }
 
+/** Where the faces of a crack touch, each interface of a mirrored pair named by itself. */
+function contactWords({ found }: FreeEdgeResult): string[] {
+  const touching = found.interfaces.filter(({ single, pair }) => single?.touches === true || pair?.touches === true);
+  if (touching.length === 0) return [];
+  const where = touching.map(({ below, single, pair }) => {
+    const how =
+      pair === undefined || single?.touches === pair.touches
+        ? ''
+        : single?.touches === true
+          ? ' (alone)'
+          : ' (with mirror image)';
+    return `${below} | ${below + 1}${how}`;
+  });
+  return [`the faces of a crack would touch at the edge, which lowers its G, between the layers ${where.join(', ')}`];
+}
+
 function peelStatement(edge: FreeEdgeResult): string[] {
   const { sense } = edge.found.midPlanePeel;
   if (sense === 'undecided') return [];
@@ -144,7 +165,7 @@ function peelStatement(edge: FreeEdgeResult): string[] {
   ];
 }
 
-/** G over the height, with the layers as bands; none for a single interface, which a table shows as well. */
+/** G at the interfaces, with the layers as bands; none for a single interface, which a table shows as well. */
 function edgeFigure(edge: FreeEdgeResult, laminate: Laminate, id: string, units: UnitSystem): Block[] {
   const { interfaces } = edge.found;
   const half = laminate.thickness / 2;
@@ -155,11 +176,9 @@ function edgeFigure(edge: FreeEdgeResult, laminate: Laminate, id: string, units:
     });
   const [single, pair] = [pointsOf('single'), pointsOf('pair')];
   if (single.length < 2) return [];
-  // At the faces nothing parts, which also gives the axis its zero.
-  const alone = [{ x: 0, y: -half }, ...single, { x: 0, y: half }];
   const series = [
-    { label: 'alone', points: alone, marks: true },
-    ...(pair.length === 0 ? [] : [{ label: 'with its mirror image', points: pair, marks: true }]),
+    { label: 'alone', points: single, apart: 'stems' as const },
+    ...(pair.length === 0 ? [] : [{ label: 'with its mirror image', points: pair, apart: 'signs' as const }]),
   ];
   const most = Math.max(...series.flatMap(({ points }) => points.map(({ x }) => x)));
   const { toughness } = edge.entry;
@@ -199,8 +218,8 @@ export function laminateEdge(result: LaminateResult, id: string, units: UnitSyst
     head,
     ...listOf([
       ...onsetWords(freeEdge, units),
-      ...beyondWords(freeEdge, units),
       ...stateWords(freeEdge, units),
+      ...contactWords(freeEdge),
       ...peelStatement(freeEdge),
     ]),
     edgeTable(freeEdge, model.laminate.thickness, edgeId),

@@ -1,12 +1,13 @@
 import type { LaminateResult } from '../../design/index.js';
 import {
+  handBookTolerance,
   type Sandwich,
   thinFaceWeakCoreLimit,
   wrinklingCoefficientInDesign,
   wrinklingCoefficientInTheory,
 } from '../../laminate/index.js';
 import type { Block, Cell } from '../blocks.js';
-import { amount, amountOr, heading, listOf, table } from './build.js';
+import { amount, amountOr, heading, listOf, table, withoutNoise } from './build.js';
 
 const axes = ['x', 'y'] as const;
 const faces = ['tool', 'bag'] as const;
@@ -87,13 +88,16 @@ function verdicts({ core, tool, bag, x, y }: Sandwich): string[] {
   const thin = x.criteria.thinFaces > thinFaceWeakCoreLimit;
   const weak = axes.filter((axis) => ({ x, y })[axis].criteria.weakCore > thinFaceWeakCoreLimit);
   const where = weak.length === 2 ? 'yes' : weak.length === 0 ? 'no' : `along ${weak[0]} only`;
+  const near = [x, y].every(({ difference }) => Math.abs(difference) <= handBookTolerance);
+  const off = (difference: number): string => `${shown(withoutNoise(100 * difference, 100))} %`;
   const reach = Math.max(...[tool, bag].flatMap((face) => [face.x.depth, face.y.depth])) / core.thickness;
   return [
     `Deep core: ${reach <= 0.5 ? 'yes' : 'no'}; wrinkles would reach ${shown(100 * reach)} % of its thickness into it, wanted at most 50 %, so that the waves of the faces do not meet.`,
     `Thin faces: ${thin ? 'yes' : 'no'}; 3 (d/t)² is ${shown(x.criteria.thinFaces)}, wanted above ${thinFaceWeakCoreLimit}.`,
     `Weak core: ${where}; 6 Ef t d²/(Ec c³) is ${shown(x.criteria.weakCore)} along x and ${shown(y.criteria.weakCore)} along y, wanted above ${thinFaceWeakCoreLimit}.`,
-    thin && weak.length === 2
-      ? 'Formulas for thin faces and a weak core may be trusted here: each assumption costs less than 1 %.'
+    `Hand-book D: ${near ? 'yes' : 'no'}; it is ${off(x.difference)} along x and ${off(y.difference)} along y off 1/d of the laminate, wanted within ${shown(100 * handBookTolerance)} %.`,
+    thin && weak.length === 2 && near
+      ? 'Formulas for thin faces and a weak core may be trusted here: each assumption costs about 1 % or less.'
       : 'Do not trust formulas for thin faces and a weak core here. The D, d and H of the laminate assume neither.',
   ];
 }

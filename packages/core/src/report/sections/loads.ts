@@ -1,4 +1,5 @@
 import { type LoadResult, loadNotes } from '../../design/index.js';
+import type { Note } from '../../provenance/index.js';
 import type { UnitSystem } from '../../quantity/index.js';
 import type { Block } from '../blocks.js';
 import { heading, slug } from './build.js';
@@ -12,8 +13,25 @@ import { loadShear } from './loads/shear.js';
 import { strengthBlocks } from './loads/strength.js';
 import { stressTables } from './loads/stresses.js';
 
-/** What the report says about one load case. */
-export function loadSection(result: LoadResult, units: UnitSystem): Block[] {
+/**
+ * The notes of a load case without the assumptions that stand with an earlier one, be it of the same laminate or that they name no
+ * ply of it; warnings stand with every load that they concern.
+ */
+function newNotes(result: LoadResult, earlier: readonly LoadResult[]): Note[] {
+  const said = (load: LoadResult): Set<string> => new Set(loadNotes(load).map(({ text }) => text));
+  const anywhere = new Set(earlier.flatMap((load) => [...said(load)]));
+  const same = new Set(
+    earlier.filter(({ model }) => model.laminate === result.model.laminate).flatMap((load) => [...said(load)]),
+  );
+  const names = result.laminate.laminate.plies.map(({ name }) => `(${name}`);
+  const isNamed = (text: string): boolean => names.some((name) => text.includes(name));
+  return loadNotes(result).filter(
+    ({ level, text }) => level === 'warning' || !(same.has(text) || (anywhere.has(text) && !isNamed(text))),
+  );
+}
+
+/** What the report says about one load case; `earlier` ones have said their assumptions already. */
+export function loadSection(result: LoadResult, units: UnitSystem, earlier: readonly LoadResult[] = []): Block[] {
   const { model, response } = result;
   const id = `load-${slug(model.name)}`;
   const title = `Stress through the thickness, load ${model.name}`;
@@ -29,6 +47,6 @@ export function loadSection(result: LoadResult, units: UnitSystem): Block[] {
     ...residualBlocks(result, id, units),
     ...loadShear(result, id, units),
     ...loadSandwich(result, id),
-    { kind: 'notes', notes: loadNotes(result) },
+    { kind: 'notes', notes: newNotes(result, earlier) },
   ];
 }

@@ -1,8 +1,10 @@
-import type { Results, TargetResult } from '../../design/index.js';
+import { loadNotes, type Results, type TargetResult } from '../../design/index.js';
+import type { Note } from '../../provenance/index.js';
 import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { amount, amountOr, heading, listOf, table } from './build.js';
-import { loadsTable } from './loads/glance.js';
+import { checksTable, laminateFailures } from './checks-glance.js';
+import { loadFailures, loadsTable } from './loads/glance.js';
 
 function laminatesTable({ laminates }: Results): Block {
   const rows = laminates.map((one): Cell[] => [
@@ -93,22 +95,47 @@ function targetsTable({ targets }: Results, units: UnitSystem): Block[] {
   ];
 }
 
+/** What does not hold as given, one sentence each. */
+const failing = ({ laminates, loads }: Results): string[] => [
+  ...laminates.flatMap((one) => laminateFailures(one).map((what) => `FAILS: laminate ${one.model.name}, ${what}`)),
+  ...loads.flatMap((one) => loadFailures(one).map((what) => `FAILS: load ${one.model.name}, ${what}`)),
+];
+
+/** Every warning with whom it concerns; one that concerns several is said once. */
+function overviewWarnings({ laminates, model, loads }: Results): Note[] {
+  const all: (readonly [who: string, note: Note, on?: string])[] = [
+    ...laminates.flatMap((one) =>
+      [one.notes, one.freeEdge?.notes, one.panel?.notes, one.blister?.notes].flatMap((notes = []) =>
+        notes.map((note) => [`laminate ${one.model.name}`, note] as const),
+      ),
+    ),
+    ...model.stitching.flatMap((one) => one.summary.notes.map((note) => [`stitch plan ${one.name}`, note] as const)),
+    ...loads.flatMap((one) =>
+      loadNotes(one).map((note) => [`load ${one.model.name}`, note, `laminate ${one.model.laminate}`] as const),
+    ),
+  ];
+  const byText = new Map<string, { readonly note: Note; readonly whose: Set<string> }>();
+  for (const [who, note, on] of all) {
+    if (note.level !== 'warning') continue;
+    const found = byText.get(note.text) ?? { note, whose: new Set() };
+    if (on === undefined || !found.whose.has(on)) found.whose.add(who);
+    byText.set(note.text, found);
+  }
+  return [...byText.values()].map(({ note, whose }) => ({ ...note, text: `(${[...whose].join(', ')}) ${note.text}` }));
+}
+
 /** What a reader wants to know first. */
 export function overviewSection(results: Results, units: UnitSystem): Block[] {
-  const warnings = [
-    ...results.laminates.flatMap((one) => one.stiffness.notes),
-    ...results.model.stitching.flatMap((one) => one.summary.notes),
-    ...results.loads.flatMap((one) => one.response.notes),
-  ].filter((note) => note.level === 'warning');
+  const warnings = overviewWarnings(results);
   return [
     heading(2, 'At a glance', 'at-a-glance'),
     ...listOf(results.model.notes),
+    ...listOf(failing(results)),
     ...targetsTable(results, units),
     laminatesTable(results),
     ...stitchingTable(results),
+    ...checksTable(results),
     ...loadsTable(results),
-    ...(warnings.length === 0
-      ? []
-      : [{ kind: 'notes' as const, notes: [...new Map(warnings.map((note) => [note.text, note])).values()] }]),
+    ...(warnings.length === 0 ? [] : [{ kind: 'notes' as const, notes: warnings }]),
   ];
 }

@@ -1,9 +1,10 @@
 import type { LoadResult } from '../../../design/index.js';
 import type { ProgressiveFailure, ProgressiveStep } from '../../../laminate/index.js';
-import type { KindName, UnitSystem } from '../../../quantity/index.js';
+import { formatQuantity, type KindName, type UnitSystem } from '../../../quantity/index.js';
 import type { Block, Cell } from '../../blocks.js';
 import { chartFigure } from '../../figures/index.js';
 import { amount, heading, listOf, table, withoutNoise } from '../build.js';
+import { atWords, sandwichLimit } from './limits.js';
 import { criterionNames, largest, percent, short } from './words.js';
 
 /** Steps at one load: the first, and the cascade that follows from it. */
@@ -96,15 +97,41 @@ function mostWorking({ response, model, progressive }: LoadResult): { key: 'stra
   return works.reduce((most, one) => (one.work > most.work ? one : most));
 }
 
-function curve(result: LoadResult, found: ProgressiveFailure, id: string, units: UnitSystem): Block {
+/** The figure ends at this multiple of the deformation before the last load at which layers fail. */
+const shownBeyond = 1.5;
+
+/** Where the axis of deformation ends, and the deformations that lie beyond it: after the last layers there is little stiffness left. */
+function axisEnd(found: ProgressiveFailure, key: 'strain' | 'curvature', i: 0 | 1 | 2) {
+  const last = found.steps.findLastIndex(({ cascade }) => !cascade);
+  const before = found.steps[last]?.before ?? found.firstPly.before;
+  const end = found.curve.findLastIndex(({ ratio }) => ratio < before.ratio);
+  const most = largest([...found.curve.slice(0, end + 1), before].map((point) => point[key][i]));
+  const limit = most > 0 ? shownBeyond * most : Number.POSITIVE_INFINITY;
+  const { steps } = found;
+  const jumps = steps.map(({ after }) => after[key][i]).filter((value) => Math.abs(value) > limit);
+  return { limit, jumps };
+}
+
+/** Where the load-deformation line would go outside the figure. */
+function beyondWords(jumps: readonly number[], symbol: string | undefined, kind: KindName, units: UnitSystem): string {
+  const most = jumps.reduce((a, b) => (Math.abs(b) > Math.abs(a) ? b : a));
+  return `Beyond the end of the axis: the last failures take ${symbol ?? 'it'} to ${formatQuantity(most, kind, { units, digits: 3 })} at the same load.`;
+}
+
+function curve(result: LoadResult, found: ProgressiveFailure, id: string, units: UnitSystem): Block[] {
   const { key, i } = mostWorking(result);
   const symbol = key === 'strain' ? ['εx', 'εy', 'γxy'][i] : `κ${axes[i]}`;
   const kind: KindName = key;
   const size = largest(found.curve.map((point) => point[key][i]));
-  const at = (point: ProgressiveStep['before']) => ({ x: withoutNoise(point[key][i], size), y: point.ratio });
+  const { limit, jumps } = axisEnd(found, key, i);
+  const at = (point: ProgressiveStep['before']) => ({
+    x: withoutNoise(Math.max(-limit, Math.min(limit, point[key][i])), size),
+    y: point.ratio,
+  });
+  const beyond = jumps.length === 0 ? [] : [beyondWords(jumps, symbol, kind, units)];
   const { firstPly, lastPly } = found;
   const single = found.steps.length === 1;
-  return chartFigure({
+  const figure = chartFigure({
     id: `${id}-progress`,
     title: `Load against deformation as layers fail, load ${result.model.name}`,
     x: { label: `${symbol} from the cured, unloaded laminate`, kind },
@@ -115,11 +142,24 @@ function curve(result: LoadResult, found: ProgressiveFailure, id: string, units:
       ...(single || lastPly.ratio <= firstPly.ratio ? [] : [{ label: 'last layer', ...at(lastPly.before) }]),
     ],
     units,
-    summary: `First failure at ${short(firstPly.ratio)} times the load, the end at ${short(lastPly.ratio)} times.`,
+    summary: [
+      `First failure at ${short(firstPly.ratio)} times the load, the end at ${short(lastPly.ratio)} times.`,
+      ...beyond,
+    ].join(' '),
   });
+  return [figure, ...listOf(beyond)];
 }
 
-function statements(found: ProgressiveFailure, units: UnitSystem): string[] {
+/** What the layers of a sandwich say nothing about. */
+function coreWords(result: LoadResult): string[] {
+  if (result.sandwich === undefined) return [];
+  const limit = sandwichLimit(result);
+  return [
+    `shear of the core and wrinkling of the faces are left out here${limit === undefined ? '' : `: ${limit.what} ${atWords(limit)}`}`,
+  ];
+}
+
+function statements(result: LoadResult, found: ProgressiveFailure, units: UnitSystem): string[] {
   const { firstPly, lastPly, collapsed, discount, factor, collapse, criterion } = found;
   const [first, last] = [firstPly.ratio, lastPly.ratio];
   const reserve =
@@ -130,7 +170,10 @@ function statements(found: ProgressiveFailure, units: UnitSystem): string[] {
         : `the first failure, at ${short(first)} times the load, is also the last: no reserve after it`;
   return [
     reserve,
-    last >= 1 ? 'the load as given does not end the laminate' : 'THE LOAD AS GIVEN IS NOT CARRIED TO THE END',
+    last < 1
+      ? 'THE LOAD AS GIVEN IS NOT CARRIED TO THE END'
+      : `the load as given does not end the ${result.sandwich === undefined ? 'laminate' : 'layers'}`,
+    ...coreWords(result),
     ...(collapsed ? [] : ['the layers ran out before the stiffness did: see the warning below']),
     `by the criterion ${criterionNames[criterion]}, discount \`${discount}\`: a failed layer keeps ${percent(factor, units)} of what it loses; the end is where ${percent(collapse, units)} of the stiffness against the load is left`,
   ];
@@ -148,7 +191,7 @@ export function progressiveBlocks(result: LoadResult, id: string, units: UnitSys
       : '';
   return [
     heading(3, 'From the first layer to the last', `${id}-progressive`),
-    ...listOf(statements(progressive, units)),
+    ...listOf(statements(result, progressive, units)),
     table(
       `${id}-steps`,
       `What fails as the load is raised, and the stiffness against the load that is left${some}`,
@@ -162,6 +205,6 @@ export function progressiveBlocks(result: LoadResult, id: string, units: UnitSys
       ],
       stepRows(shown),
     ),
-    curve(result, progressive, id, units),
+    ...curve(result, progressive, id, units),
   ];
 }

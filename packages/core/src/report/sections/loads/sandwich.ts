@@ -1,7 +1,8 @@
 import type { LoadResult } from '../../../design/index.js';
 import type { CoreShear, Sandwich } from '../../../laminate/index.js';
 import type { Block, Cell } from '../../blocks.js';
-import { amount, amountOr, heading, table, withoutNoise } from '../build.js';
+import { amount, amountOr, heading, listOf, table, withoutNoise } from '../build.js';
+import { coreLimit, passedWords, wrinklingLimit } from './limits.js';
 import { largest } from './words.js';
 
 const axes = ['x', 'y'] as const;
@@ -58,10 +59,13 @@ function coreFacts({ stress, nominal, ratio }: CoreShear, strength: number | und
 }
 
 /** Wrinkling and core shear under a load case on a sandwich; absent on any other laminate and when neither acts. */
-export function loadSandwich({ sandwich }: LoadResult, id: string): Block[] {
+export function loadSandwich(result: LoadResult, id: string): Block[] {
+  const { sandwich } = result;
   if (sandwich === undefined) return [];
   const { core, coreShear } = sandwich;
+  const passed = [wrinklingLimit(result), coreLimit(result)].filter((one) => one !== undefined && one.ratio < 1);
   const blocks = [
+    ...listOf(passed.flatMap((one) => (one === undefined ? [] : [passedWords(one)]))),
     ...wrinklingTable(sandwich, id),
     ...(coreShear === undefined || coreShear.stress === 0 ? [] : [coreFacts(coreShear, core.shearStrength)]),
   ];

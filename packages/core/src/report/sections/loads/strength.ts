@@ -3,6 +3,7 @@ import type { LaminateFailure } from '../../../laminate/index.js';
 import type { UnitSystem } from '../../../quantity/index.js';
 import type { Block, Cell } from '../../blocks.js';
 import { amount, heading, listOf, table } from '../build.js';
+import { atWords, type Limit, passedWords, sandwichLimit } from './limits.js';
 import { criterionNames, faceWords, isMechanical, layerName, percent, short } from './words.js';
 
 /** The criterion by which the load may be raised least; undefined when no load breaks anything. */
@@ -18,9 +19,26 @@ export function weakestBy(failures: readonly LaminateFailure[]): LaminateFailure
 const where = ({ ply, name, face, mode }: LaminateFailure): string =>
   `layer ${layerName(ply, name)}, ${face === undefined ? '' : `${faceWords[face]}, `}${mode}`;
 
+/** What of a sandwich ends the load before any layer does. */
+const beforeLayers = (limit: Limit): string =>
+  limit.ratio < 1 ? passedWords(limit, ' first') : `${limit.what} first, ${atWords(limit)}: it may grow no further`;
+
 /** What the ratios mean for the load as given. */
-function verdict(failures: readonly LaminateFailure[], units: UnitSystem): string[] {
+function verdict(result: LoadResult, units: UnitSystem): string[] {
+  const { failures } = result;
   const least = weakestBy(failures);
+  const limit = sandwichLimit(result);
+  const before =
+    limit !== undefined && limit.ratio < (least?.ratio ?? Number.POSITIVE_INFINITY) ? [beforeLayers(limit)] : [];
+  return [...before, ...layerVerdict(failures, least, before.length > 0, units)];
+}
+
+function layerVerdict(
+  failures: readonly LaminateFailure[],
+  least: LaminateFailure | undefined,
+  later: boolean,
+  units: UnitSystem,
+): string[] {
   if (least?.ratio === undefined) return ['no load of this kind breaks a layer'];
   const { ratio } = least;
   const by = `${criterionNames[least.criterion]}: ${where(least)}`;
@@ -28,7 +46,9 @@ function verdict(failures: readonly LaminateFailure[], units: UnitSystem): strin
   const most = Math.max(...failures.map((one) => one.ratio ?? 0));
   return [
     ratio >= 1
-      ? `no layer breaks: the load may grow to ${short(ratio)} times itself, a margin of ${percent(ratio - 1, units)} (${by})`
+      ? later
+        ? `the first layer would break at ${short(ratio)} times the load (${by})`
+        : `no layer breaks: the load may grow to ${short(ratio)} times itself, a margin of ${percent(ratio - 1, units)} (${by})`
       : `A LAYER BREAKS: first failure at ${percent(ratio, units)} of the load (${by})`,
     ...(most > 1.02 * ratio
       ? [
@@ -87,7 +107,7 @@ export function strengthBlocks(result: LoadResult, id: string, units: UnitSystem
   }
   return [
     heading(3, 'First layer to fail', `${id}-strength`),
-    ...listOf(verdict(failures, units)),
+    ...listOf(verdict(result, units)),
     failureTable(
       failures,
       `${id}-failure`,

@@ -1,71 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { invertSpd3, solve } from '../../../packages/core/src/numeric/index.js';
+import { invertSpd3 } from '../../../packages/core/src/numeric/index.js';
 
 const entry = fc.double({ min: -10, max: 10, noNaN: true });
-
-describe('solving a small system', () => {
-  it('gives unknowns that satisfy it', () => {
-    const system = fc.integer({ min: 1, max: 6 }).chain((n) => {
-      const row = fc.array(entry, { minLength: n, maxLength: n });
-      return fc.tuple(fc.array(row, { minLength: n, maxLength: n }), row);
-    });
-    fc.assert(
-      fc.property(system, ([random, f]) => {
-        // A dominant diagonal keeps the system far from singular.
-        const m = random.map((row, i) => row.map((value, j) => (i === j ? value + (value < 0 ? -80 : 80) : value)));
-        const x = solve(m, f)!;
-        m.forEach((row, i) => {
-          expect(row.reduce((sum, value, j) => sum + value * x[j]!, 0)).toBeCloseTo(f[i]!, 9);
-        });
-      }),
-    );
-  });
-
-  it('needs no unknowns to answer', () => {
-    expect(solve([], [])).toEqual([]);
-  });
-
-  it('exchanges rows where the diagonal is zero', () => {
-    expect(
-      solve(
-        [
-          [0, 2],
-          [4, 0],
-        ],
-        [6, 8],
-      ),
-    ).toEqual([2, 3]);
-  });
-
-  it('answers undefined for a singular system', () => {
-    expect(
-      solve(
-        [
-          [1, 2],
-          [2, 4],
-        ],
-        [1, 2],
-      ),
-    ).toBeUndefined();
-  });
-
-  it('leaves its inputs as they were', () => {
-    const m = [
-      [2, 1],
-      [1, 3],
-    ];
-    const f = [1, 2];
-    solve(m, f);
-    expect([m, f]).toEqual([
-      [
-        [2, 1],
-        [1, 3],
-      ],
-      [1, 2],
-    ]);
-  });
-});
 
 describe('the inverse of a symmetric positive definite matrix', () => {
   it('times the matrix is the unit matrix', () => {

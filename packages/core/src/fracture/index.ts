@@ -1,0 +1,18 @@
+export { type ArmOptions, armOf, type LaminateArm } from './arm-of.js';
+export { type BentArm, type BentArmInput, type BentArmPoint, bentArm } from './elastica.js';
+export type { PeelSpecimen } from './peel-specimen.js';
+export { simulatePeel } from './simulate-peel.js';
+export { simulateDcb } from './specimen/dcb.js';
+export { simulateEnf } from './specimen/enf.js';
+export { type RowsAcross, rowsAcross } from './specimen/rows-across.js';
+export type { DcbSpecimen, EnfSpecimen, Specimen, WedgeEdge } from './specimen/types.js';
+export { simulateWedge, type WedgeResult, type WedgeRow } from './specimen/wedge.js';
+export type {
+  Arm,
+  BridgingRow,
+  ResistancePoint,
+  SpecimenEvent,
+  SpecimenResult,
+  SpecimenState,
+  Verdict,
+} from './types.js';

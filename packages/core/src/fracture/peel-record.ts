@@ -1,0 +1,113 @@
+import { workAlong } from './path-work.js';
+import type { NaturalUnits } from './peel-model.js';
+import type { PathPoint, PeelPath } from './peel-path.js';
+import type { ResistancePoint, SpecimenState } from './types.js';
+
+/** What a machine that moves its grips apart sees of a path. */
+export interface PeelRecord {
+  readonly states: readonly SpecimenState[];
+  readonly resistance: readonly ResistancePoint[];
+  /** Displacement of the machine at each point of the path, m. */
+  readonly displacement: readonly number[];
+  readonly energyError: number;
+}
+
+type Moment = PathPoint & { readonly released: number };
+
+/** Growth between two points of the resistance curve at least, as a share of all growth. */
+const apart = 1 / 400;
+
+/**
+ * The record of a peel pulled by the displacement of its grips.
+ *
+ * Where the path goes back, the grips stay and the specimen jumps to where the path comes to that displacement again; what the path would have
+ * given back to the grips on that way is set free.
+ */
+export function peelRecord(path: PeelPath, { length, force }: NaturalUnits, width: number): PeelRecord {
+  const works = workAlong(path.points);
+  const points = path.points.map((point, i) => ({ ...point, work: works[i] ?? point.work }));
+  const moments: Moment[] = [];
+  const displacement: number[] = [];
+  let top = 0;
+  let released = 0;
+  let before: PathPoint | undefined;
+  let outside = false;
+  let energyError = 0;
+  for (const point of points) {
+    if (point.displacement >= top) {
+      if (outside && before !== undefined) {
+        const landing = between(before, point, top);
+        released = (moments.at(-1)?.work ?? 0) - landing.work;
+        moments.push({ ...landing, work: landing.work + released, released });
+      }
+      outside = false;
+      top = point.displacement;
+      moments.push({ ...point, work: point.work + released, released });
+    } else {
+      outside = true;
+    }
+    const given = outside ? (moments.at(-1)?.work ?? 0) : point.work + released;
+    const off = point.work - point.elastic - point.bond - point.thread;
+    energyError = Math.max(energyError, Math.abs(off) / given);
+    displacement.push(top * length);
+    before = point;
+  }
+  const energy = force * length * width;
+  const states = moments.map(
+    (one): SpecimenState => ({
+      displacement: one.displacement * length,
+      load: one.load * force * width,
+      crackLength: one.length * length,
+      work: one.work * energy,
+      elastic: one.elastic * energy,
+      bond: one.bond * energy,
+      thread: one.thread * energy,
+      ...(one.released > 0 ? { released: one.released * energy } : {}),
+      armStrain: one.strain,
+    }),
+  );
+  return { states, resistance: resistance(moments, force, length), displacement, energyError };
+}
+
+/** The point between two at a displacement. */
+function between(a: PathPoint, b: PathPoint, displacement: number): PathPoint {
+  const t = (displacement - a.displacement) / (b.displacement - a.displacement);
+  const mix = (of: (point: PathPoint) => number): number => of(a) + t * (of(b) - of(a));
+  return {
+    displacement,
+    load: mix(({ load }) => load),
+    length: mix((point) => point.length),
+    byLoad: mix(({ byLoad }) => byLoad),
+    work: mix(({ work }) => work),
+    elastic: mix(({ elastic }) => elastic),
+    bond: mix(({ bond }) => bond),
+    thread: mix(({ thread }) => thread),
+    strain: mix(({ strain }) => strain),
+    strainShare: mix(({ strainShare }) => strainShare),
+    zone: mix(({ zone }) => zone),
+    turn: mix(({ turn }) => turn),
+  };
+}
+
+/** By load: 2 P/b where the arms stand upright at the grips. By area: work less what unloading would return, over the area grown. */
+function resistance(moments: readonly Moment[], force: number, length: number): ResistancePoint[] {
+  const start = moments[0]?.length ?? 0;
+  const least = ((moments.at(-1)?.length ?? 0) - start) * apart;
+  const found: ResistancePoint[] = [];
+  let from = moments[0];
+  moments.forEach((moment, i) => {
+    const next = moments[i + 1];
+    if (from !== undefined && next !== undefined && moment.length === from.length) from = moment;
+    if (from === undefined) return;
+    const growth = moment.length - from.length;
+    if (growth <= 0 || growth < least) return;
+    const spent = moment.work - from.work - (moment.elastic - from.elastic);
+    found.push({
+      growth: (moment.length - start) * length,
+      byLoad: moment.byLoad * force,
+      byArea: (spent / growth) * force,
+    });
+    from = moment;
+  });
+  return found;
+}

@@ -1,0 +1,55 @@
+/**
+ * The structure of a specimen without its rows, as a chain of points whose stretches are solved exactly: K u = P load, Δ = direct P + drive u.
+ *
+ * Totals of the specimen, not per width. `lay` writes all of it for one crack length; the arrays are the chain's own and are reused.
+ */
+export interface Chain {
+  readonly band: number;
+  /** Banded as in `factorBanded`. These arrays have room for the longest chain. */
+  readonly K: Float64Array;
+  readonly load: Float64Array;
+  readonly drive: Float64Array;
+  /** Unknown that is the opening (or sliding) at each row; that after the last for a row too far ahead to feel anything. */
+  readonly row: Int32Array;
+  /** Points where crack faces rub: their unknown and the friction force per load. */
+  readonly rubs: readonly { unknown: number; perLoad: number }[];
+  /** Lays the chain for a crack length, m. */
+  lay(crackLength: number): Laid;
+}
+
+/** What of a chain depends on the crack length besides its arrays. The same object is handed out each time. */
+export interface Laid {
+  unknowns: number;
+  /** Unknown that is the opening (or sliding) at the tip. */
+  tip: number;
+  direct: number;
+}
+
+/** Places of points without the tip, and which of them belongs to each row. */
+export interface Places {
+  readonly at: readonly number[];
+  readonly ofRow: readonly number[];
+}
+
+/** Points at all given places and rows, in order, those of one place once. */
+export function placesOf(fixed: readonly number[], rows: readonly number[], length: number): Places {
+  const same = 1e-9 * length;
+  const at: number[] = [];
+  for (const place of [...fixed, ...rows].sort((a, b) => a - b)) {
+    if (at.length === 0 || place - (at.at(-1) ?? 0) > same) at.push(place);
+  }
+  const ofRow = rows.map((row) => at.findIndex((place) => Math.abs(place - row) <= same));
+  return { at, ofRow };
+}
+
+/** Number of places before the tip, and whether the tip is taken to lie at the next one. */
+export function tipAmong({ at }: Places, tip: number, near: number): { readonly before: number; readonly on: boolean } {
+  let low = 0;
+  let high = at.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((at[middle] as number) < tip - near) low = middle + 1;
+    else high = middle;
+  }
+  return { before: low, on: low < at.length && (at[low] as number) <= tip + near };
+}

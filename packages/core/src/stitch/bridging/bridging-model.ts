@@ -1,0 +1,129 @@
+import { fail } from '../../problem/index.js';
+import type { Note } from '../../provenance/index.js';
+import { inMillimetres, requirePositive } from '../check.js';
+import { hasUnderThread, type StitchType } from '../stitch-type.js';
+import type { Thread } from '../types.js';
+import { type BridgingParameters, bridgingParameters } from './bridging-parameters.js';
+import { type Bundle, bundleOf } from './bundle.js';
+
+/** What holds the far end of a leg at a face: the bend over the surface or the lock pulled to it, or nothing (tuft, pin, worn-off face). */
+export type FaceAnchor = 'surface' | 'none';
+
+/** One penetration and the plane of a crack through it. */
+export interface PenetrationInput {
+  readonly type: StitchType;
+  /** With tenacity and modulus. */
+  readonly needleThread: Thread;
+  /** The needle thread again when not given. */
+  readonly underThread?: Thread;
+  /** Of the cured laminate, m. */
+  readonly thickness: number;
+  /** Of the crack plane under the needle face, m, between the faces; half the thickness when not given. */
+  readonly crackDepth?: number;
+  /** 'surface' where not given. */
+  readonly anchors?: { readonly needleFace?: FaceAnchor; readonly underFace?: FaceAnchor };
+  /** Measured or chosen values; the priors' where not given. */
+  readonly parameters?: Partial<BridgingParameters>;
+}
+
+/** The thread on one side of the crack plane. SI units. */
+export interface BridgingSide {
+  /** From the crack plane to the anchor or the free end, m. */
+  readonly depth: number;
+  /** EA, N. */
+  readonly axialStiffness: number;
+  /** q, N/m. */
+  readonly slipResistance: number;
+  /** Force per length against ploughing sideways, N/m. */
+  readonly lateralResistance: number;
+  /** Force at the anchor that breaks the thread there, N; 0 for a free end. */
+  readonly anchorStrength: number;
+  /** How far the anchor gives way per force at it, m/N. */
+  readonly anchorCompliance: number;
+}
+
+/** One penetration as the bridging law sees it. */
+export interface BridgingModel {
+  readonly sides: readonly [BridgingSide, BridgingSide];
+  /** Force that breaks the thread in the plane of the crack, N. */
+  readonly crackStrength: number;
+  /** Coefficient of variation of the strength of a site. */
+  readonly siteScatter: number;
+}
+
+type End = FaceAnchor | 'lock';
+
+function sideOf(bundle: Bundle, depth: number, end: End, parameters: BridgingParameters): BridgingSide {
+  const anchorStrength = end === 'none' ? 0 : parameters.anchorEfficiency * bundle.strength;
+  return {
+    depth,
+    axialStiffness: bundle.axialStiffness,
+    slipResistance: bundle.slipResistance,
+    lateralResistance: bundle.lateralResistance,
+    anchorStrength,
+    anchorCompliance: end === 'surface' ? (parameters.beddingIn * bundle.legDiameter) / anchorStrength : 0,
+  };
+}
+
+/**
+ * The strands, depths and anchors of a penetration on both sides of a crack plane.
+ *
+ * A crack between a face and a lock inside the stack crosses the thread of that side and has face and lock as anchors. A lock that lies within
+ * one leg's diameter of the plane lies in it: then each side has its own thread, held at its face, and the lock is what breaks in the plane.
+ * @throws missing-key thread without tenacity or modulus; out-of-range thickness not above 0, crack plane not between the faces, a parameter
+ * outside its range, see {@link checkThread}
+ */
+export function bridgingModel(input: PenetrationInput): {
+  readonly model: BridgingModel;
+  readonly notes: readonly Note[];
+} {
+  const { type, thickness, needleThread } = input;
+  requirePositive('thickness', thickness, inMillimetres);
+  const crackDepth = input.crackDepth ?? thickness / 2;
+  if (!(crackDepth > 0 && crackDepth < thickness)) {
+    fail({
+      code: 'out-of-range',
+      message: `crackDepth = ${inMillimetres(crackDepth)}, must lie inside the thickness of ${inMillimetres(thickness)}`,
+      allowed: 'above 0 and below the thickness',
+    });
+  }
+  const parameters = bridgingParameters(input.parameters);
+  const threads = { needle: needleThread, under: input.underThread ?? needleThread };
+  const [top, bottom]: readonly [End, End] = [
+    input.anchors?.needleFace ?? 'surface',
+    input.anchors?.underFace ?? 'surface',
+  ];
+  const lock = type.lockDepth * thickness;
+  const above = bundleOf(type.legsAbove, threads, parameters);
+  const below = type.lockDepth < 1 ? bundleOf(type.legsBelow, threads, parameters) : above;
+  const notes: Note[] =
+    hasUnderThread(type) && input.underThread === undefined
+      ? [
+          {
+            level: 'assumption',
+            text: `second thread taken to be the needle thread (${needleThread.name}), none given`,
+          },
+        ]
+      : [];
+  const toLock = lock - crackDepth;
+  const rest = thickness - crackDepth;
+  const model = (sides: BridgingModel['sides'], crackStrength: number) => ({
+    model: { sides, crackStrength, siteScatter: parameters.siteScatter },
+    notes,
+  });
+  if (type.lockDepth < 1 && Math.abs(toLock) < Math.max(above.legDiameter, below.legDiameter)) {
+    notes.push({ level: 'assumption', text: 'the lock lies in the plane of the crack: it is what breaks there' });
+    return model(
+      [sideOf(above, crackDepth, top, parameters), sideOf(below, rest, bottom, parameters)],
+      parameters.anchorEfficiency * Math.min(above.strength, below.strength),
+    );
+  }
+  const crossed = toLock > 0 ? above : below;
+  const inside = type.lockDepth < 1;
+  const upper: readonly [number, End] = toLock > 0 ? [crackDepth, top] : [-toLock, 'lock'];
+  const lower: readonly [number, End] = toLock > 0 && inside ? [toLock, 'lock'] : [rest, bottom];
+  return model(
+    [sideOf(crossed, ...upper, parameters), sideOf(crossed, ...lower, parameters)],
+    parameters.sewnEfficiency * crossed.strength,
+  );
+}

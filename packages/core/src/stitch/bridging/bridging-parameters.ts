@@ -1,0 +1,66 @@
+import { fail } from '../../problem/index.js';
+import type { Note } from '../../provenance/index.js';
+import { requireNotNegative, requirePositive } from '../check.js';
+import { bridgingPriors } from '../priors.js';
+
+/** What is uncertain about a penetration; meanings, ranges and reasons in reference-data/stitch-priors.json. */
+export type BridgingParameters = Readonly<Record<keyof typeof bridgingPriors, number>>;
+
+export const bridgingParameterNames = Object.keys(bridgingPriors) as readonly (keyof BridgingParameters)[];
+
+/** How a parameter is called and shown in a note. */
+const shown: Readonly<Record<keyof BridgingParameters, (value: number) => string>> = {
+  frictionStress: (value) => `friction ${value / 1e6} MPa`,
+  sewnEfficiency: (value) => `strength left after sewing ${value}`,
+  anchorEfficiency: (value) => `strength left at an anchor ${value}`,
+  tenacityFactor: (value) => `strength over tabled strength ${value}`,
+  modulusFactor: (value) => `stiffness over tabled stiffness ${value}`,
+  packing: (value) => `packing ${value}`,
+  beddingIn: (value) => `bedding-in of surface bends ${value} diameters`,
+  siteScatter: (value) => `scatter of a site ${value * 100} %`,
+  bearingPressure: (value) => `bearing pressure ${value / 1e6} MPa`,
+  bearingWidth: (value) => `bearing width ${value} of the bundle`,
+};
+
+const mayBeZero: readonly (keyof BridgingParameters)[] = ['frictionStress', 'beddingIn', 'siteScatter'];
+/** 1 or less by their nature: shares of the straight thread's strength, and of the outline of a leg. */
+const shares: readonly (keyof BridgingParameters)[] = ['sewnEfficiency', 'anchorEfficiency', 'packing'];
+
+function check(name: keyof BridgingParameters, value: number): void {
+  if (mayBeZero.includes(name)) requireNotNegative(name, value);
+  else requirePositive(name, value);
+  if (shares.includes(name) && value > 1) {
+    fail({ code: 'out-of-range', message: `${name} = ${value}, must not be above 1`, allowed: 'above 0, at most 1' });
+  }
+}
+
+/**
+ * The parameters given, the rest by the priors' single values.
+ * @throws out-of-range a parameter below 0 or not finite, 0 where it must be above; efficiencies and packing above 1
+ */
+export function bridgingParameters(given: Partial<BridgingParameters> = {}): BridgingParameters {
+  const all: Partial<Record<keyof BridgingParameters, number>> = {};
+  for (const name of bridgingParameterNames) {
+    const value = given[name] ?? bridgingPriors[name].value;
+    check(name, value);
+    all[name] = value;
+  }
+  return all as BridgingParameters;
+}
+
+/** Says which of the parameters were assumed. */
+export function assumedParameters(
+  names: readonly (keyof BridgingParameters)[],
+  given: Partial<BridgingParameters> = {},
+): readonly Note[] {
+  const assumed = names.filter((name) => given[name] === undefined);
+  if (assumed.length === 0) return [];
+  const list = assumed.map((name) => shown[name](bridgingPriors[name].value)).join(', ');
+  return [
+    {
+      level: 'assumption',
+      text: `not measured, taken from the priors of stitching: ${list}`,
+      source: 'common-practice',
+    },
+  ];
+}

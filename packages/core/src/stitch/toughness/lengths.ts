@@ -1,0 +1,88 @@
+import type { BridgingLaw } from '../bridging-types.js';
+import { testOverSteady, zonePriors } from '../priors.js';
+
+/** One arm beside the crack, per width. SI units. */
+export interface ToughnessArm {
+  /** N m: 1/d11, or D11 - B11^2/A11 of a strip. */
+  readonly bendingStiffness: number;
+  /** m */
+  readonly thickness: number;
+  /** Surface strain at which the arm breaks, positive numbers. */
+  readonly failureStrain?: { readonly tension: number; readonly compression: number };
+}
+
+/** Stiffness of two like arms that open as much as these two: 2/(1/D_1 + 1/D_2), N m. */
+export function pairStiffness(arm: ToughnessArm, other: ToughnessArm): number {
+  return 2 / (1 / arm.bendingStiffness + 1 / other.bendingStiffness);
+}
+
+/**
+ * Bridging length scale l = (2 D/beta)^(1/4), m; (E h^3/(6 beta))^(1/4) of a homogeneous arm. beta = N F_p/w_p, the stitches smeared to springs
+ * by their secant to the peak.
+ */
+export function bridgingLength(
+  stiffness: number,
+  penetrationDensity: number,
+  { peak }: Pick<BridgingLaw, 'peak'>,
+): number {
+  return ((2 * stiffness * peak.opening) / (penetrationDensity * peak.force)) ** 0.25;
+}
+
+/** Lengths of crack, m. */
+export interface BridgingZone {
+  /** Developed zone by the beam on rows, 1.4 to 3.4 bridging lengths. */
+  readonly low: number;
+  readonly high: number;
+  /** Growth below which no steady value is given: the longest zone, for a computed law times what printed zones are longer than computed ones. */
+  readonly needed: number;
+}
+
+/** The zone that a bridging length leads to. */
+export function bridgingZone(length: number, measured: boolean): BridgingZone {
+  const { zoneOverLength, zoneShortfall } = zonePriors;
+  const high = zoneOverLength.high * length;
+  return { low: zoneOverLength.low * length, high, needed: measured ? high : zoneShortfall.high * high };
+}
+
+/** What rows at a distance do to a test with aligned rows. */
+export interface Discreteness {
+  /** Row distance over bridging length. */
+  readonly ratio: number;
+  /** Toughness from onset loads over steady toughness; absent beyond the computed cases. */
+  readonly testFactor?: { readonly low: number; readonly fit: number; readonly high: number };
+}
+
+/** Discreteness of rows met at a distance: computed cases, straight lines between them, from 1 at ratio 0. */
+export function discreteness(rowDistance: number, length: number): Discreteness {
+  const ratio = rowDistance / length;
+  const rows = [{ r: 0, low: 1, high: 1 }, ...testOverSteady.rows];
+  const next = rows.findIndex((row) => row.r >= ratio);
+  const [a, b] = [rows[Math.max(0, next - 1)], rows[next]];
+  if (a === undefined || b === undefined) return { ratio };
+  const t = b.r > a.r ? (ratio - a.r) / (b.r - a.r) : 0;
+  const { factor, exponent } = testOverSteady.fit;
+  return {
+    ratio,
+    testFactor: {
+      low: a.low + t * (b.low - a.low),
+      fit: 1 + factor * ratio ** exponent,
+      high: a.high + t * (b.high - a.high),
+    },
+  };
+}
+
+/**
+ * Greatest toughness that two arms can show in opening before one breaks, J/m^2: the moment M at which the weaker arm's surface reaches its
+ * strain, M = 2 D eps/h, in G = M^2 (1/D_1 + 1/D_2)/2. Like arms: 4 D eps^2/h^2; homogeneous: E h eps^2/3. Absent without failure strains.
+ * Surfaces half the thickness from the neutral plane; the smaller of the strains counts, since one surface is stretched and the other pressed.
+ */
+export function armCeiling(arm: ToughnessArm, other: ToughnessArm): number | undefined {
+  const moments = [arm, other].map(({ bendingStiffness, thickness, failureStrain }) =>
+    failureStrain === undefined
+      ? undefined
+      : (2 * bendingStiffness * Math.min(failureStrain.tension, failureStrain.compression)) / thickness,
+  );
+  const known = moments.filter((moment) => moment !== undefined);
+  if (known.length === 0) return undefined;
+  return Math.min(...known) ** 2 / pairStiffness(arm, other);
+}

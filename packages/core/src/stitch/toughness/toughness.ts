@@ -1,0 +1,155 @@
+import { fail } from '../../problem/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { BridgingLaw } from '../bridging-types.js';
+import { inMillimetres, requireNotNegative, requirePositive } from '../check.js';
+import {
+  armCeiling,
+  type BridgingZone,
+  bridgingLength,
+  bridgingZone,
+  type Discreteness,
+  discreteness,
+  pairStiffness,
+  type ToughnessArm,
+} from './lengths.js';
+
+/** A stitched laminate against a crack in one plane. SI units. */
+export interface ToughnessInput {
+  /** Of one penetration, computed or measured. */
+  readonly law: Pick<BridgingLaw, 'peak' | 'work' | 'measured' | 'notes' | 'sources'>;
+  /** 1/m^2 */
+  readonly penetrationDensity: number;
+  /** Of the laminate without stitches, in the same mode as the law, J/m^2. */
+  readonly bondToughness: number;
+  /** The arm beside the crack and, where it differs, the other one; only for opening. */
+  readonly arm?: ToughnessArm;
+  readonly otherArm?: ToughnessArm;
+  /** Distance between rows that the crack meets in turn, m; needs an arm. */
+  readonly rowDistance?: number;
+  /** How far a crack can grow among stitches: of the specimen, or the width of an edge band, m; needs an arm. */
+  readonly length?: number;
+}
+
+/** Toughness of a stitched laminate; J/m^2 and m. */
+export interface Toughness {
+  readonly bond: number;
+  /** N W. */
+  readonly increment: number;
+  /** G0 + N W with the zone fully developed; absent where the zone may not fit into the length given. */
+  readonly steady?: number;
+  readonly bridgingLength?: number;
+  readonly zone?: BridgingZone;
+  readonly discreteness?: Discreteness;
+  /** What the arms can show before one breaks. */
+  readonly ceiling?: number;
+  /** The lesser of steady value and ceiling; absent like the steady value. */
+  readonly usable?: number;
+  readonly notes: readonly Note[];
+  readonly sources: readonly SourceKey[];
+}
+
+const mm = (length: number) => `${Number((length * 1e3).toPrecision(2))} mm`;
+const kJ = (G: number) => `${Number((G / 1000).toPrecision(3))} kJ/m^2`;
+
+/**
+ * Toughness of a laminate with stitches across the crack, G = G0 + N W in the steady state, and what stands in its way: a zone that needs room,
+ * rows that break one by one, arms that break first.
+ *
+ * The steady value is the lower, design value; a test with aligned rows reads more, by the factor of {@link discreteness}.
+ * Not covered: growth before the zone is full, staggered rows, mixed modes, fatigue. Arm, rows and length belong to opening.
+ * @throws out-of-range density not above 0; bond toughness below 0; arm, row distance or length not above 0; missing-key rows or length without arm
+ * @source Bao and Suo 1992 (steady state); lengths and factors computed by an independent script, docs/theory/stitch-toughness.md
+ */
+export function toughness(input: ToughnessInput): Toughness {
+  const { law, penetrationDensity, bondToughness, arm } = input;
+  check(input);
+  const increment = penetrationDensity * law.work;
+  const result = { bond: bondToughness, increment, sources: uniqueSources(law.sources, ['bao-suo-1992']) };
+  const steady = bondToughness + increment;
+  if (arm === undefined) {
+    const text = 'toughness holds once the crack has grown so far that the bridged zone is full: tens of millimetres';
+    const note: Note = { level: 'assumption', text, source: 'tong-mouritz-bannister-2002' };
+    return { ...result, steady, usable: steady, notes: uniqueNotes([...law.notes, note]) };
+  }
+  const other = input.otherArm ?? arm;
+  const length = bridgingLength(pairStiffness(arm, other), penetrationDensity, law);
+  const zone = bridgingZone(length, law.measured === true);
+  const ceiling = armCeiling(arm, other);
+  const rows = input.rowDistance === undefined ? undefined : discreteness(input.rowDistance, length);
+  const short = input.length !== undefined && input.length < zone.needed;
+  return {
+    ...result,
+    ...(!short && { steady, usable: Math.min(steady, ceiling ?? steady) }),
+    bridgingLength: length,
+    zone,
+    ...(rows && { discreteness: rows }),
+    ...(ceiling !== undefined && { ceiling }),
+    notes: uniqueNotes([
+      ...law.notes,
+      lengthNote(input, zone, short),
+      ...(rows ? rowNotes(rows, short) : []),
+      ...(ceiling !== undefined && ceiling < steady ? [ceilingNote(ceiling, steady, short)] : []),
+    ]),
+    sources: uniqueSources(result.sources, ['independent-script', 'tong-mouritz-bannister-2002']),
+  };
+}
+
+function check({ penetrationDensity, bondToughness, arm, otherArm, rowDistance, length }: ToughnessInput): void {
+  requirePositive('penetrationDensity', penetrationDensity, (N) => `${N} 1/m^2`);
+  requireNotNegative('bondToughness', bondToughness, (G) => `${G} J/m^2`);
+  for (const one of [arm, otherArm]) {
+    if (one === undefined) continue;
+    requirePositive('bendingStiffness of the arm', one.bendingStiffness, (D) => `${D} N m`);
+    requirePositive('thickness of the arm', one.thickness, inMillimetres);
+    if (one.failureStrain === undefined) continue;
+    requirePositive('failureStrain of the arm', Math.min(one.failureStrain.tension, one.failureStrain.compression));
+  }
+  for (const [name, value] of Object.entries({ rowDistance, length })) {
+    if (value === undefined) continue;
+    requirePositive(name, value, inMillimetres);
+    if (arm === undefined) {
+      fail({
+        code: 'missing-key',
+        message: `${name} is given without the arm beside the crack, whose stiffness sets the length of the bridged zone`,
+        hint: 'the bending stiffness and thickness of the arm',
+      });
+    }
+  }
+}
+
+function lengthNote({ length, law }: ToughnessInput, zone: BridgingZone, short: boolean): Note {
+  const range = `${mm(zone.low)} to ${mm(zone.high)}`;
+  if (!short) {
+    const text = `steady toughness needs ${range} of growth; zones read in print are 10 to 50 mm long`;
+    return { level: 'assumption', text, source: 'tong-mouritz-bannister-2002' };
+  }
+  const longer =
+    law.measured === true
+      ? ''
+      : `, and printed zones are up to ${zone.needed / zone.high} times as long as computed ones`;
+  return {
+    level: 'warning',
+    text: `no steady toughness: ${mm(length ?? 0)} of growth among the stitches is less than the ${mm(zone.needed)} that a bridged zone may need (computed ${range}${longer}); judge the rows one by one`,
+    source: 'tong-mouritz-bannister-2002',
+  };
+}
+
+function rowNotes({ ratio, testFactor }: Discreteness, short: boolean): Note[] {
+  const rows = `rows are ${Number(ratio.toPrecision(2))} bridging lengths apart`;
+  if (testFactor === undefined) {
+    const text = `${rows}, beyond the computed cases (1.5): each row acts on its own and a test reads strength, not toughness`;
+    return [{ level: 'warning', text, source: 'independent-script' }];
+  }
+  if (short || testFactor.high < 1.1) return [];
+  const times = `${testFactor.low.toFixed(1)} to ${testFactor.high.toFixed(1)}`;
+  const text = `${rows}: a test with aligned rows, worked from the loads at onset, reads ${times} times the steady toughness (computed, five cases); design with the steady one`;
+  return [{ level: 'warning', text, source: 'independent-script' }];
+}
+
+function ceilingNote(ceiling: number, steady: number, short: boolean): Note {
+  const wanted = short ? 'what the stitches could give' : `the steady toughness of ${kJ(steady)}`;
+  return {
+    level: 'warning',
+    text: `the arms break at ${kJ(ceiling)}, below ${wanted}: more stitches add nothing; a test needs tabs on the arms until they stand 1.5 times the expected value`,
+  };
+}
