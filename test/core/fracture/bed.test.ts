@@ -42,7 +42,11 @@ function solved(one: ReturnType<typeof arm>, moment: number, force: number) {
   };
   const count = 4000;
   const reach = 40;
-  const z = solveBoundaryValue(problem, new Float64Array(count).fill(reach / count), new Float64Array(4 * (count + 1)))!;
+  const z = solveBoundaryValue(
+    problem,
+    new Float64Array(count).fill(reach / count),
+    new Float64Array(4 * (count + 1)),
+  )!;
   return { lift: z[0]! * l, slope: z[1]! };
 }
 

@@ -26,7 +26,12 @@ const cloth: Ply = {
 const light: Thread = { name: 'polyester 40', linearDensity: 40e-6, density: 1380, tenacity: 0.55e6, modulus: 4.5e6 };
 const strong: Thread = { name: 'aramid 75', linearDensity: 75e-6, density: 1440, tenacity: 1.9e6, modulus: 50e6 };
 
-const straight = { type: '301', lock: 0.6, lean: 0, pattern: { kind: 'parallel', pitch: 3e-3, rowSpacing: 5e-3 } } as const;
+const straight = {
+  type: '301',
+  lock: 0.6,
+  lean: 0,
+  pattern: { kind: 'parallel', pitch: 3e-3, rowSpacing: 5e-3 },
+} as const;
 const zigzag = {
   type: '304',
   lock: 0.5,

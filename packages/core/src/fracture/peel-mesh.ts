@@ -7,7 +7,8 @@ export interface PeelMesh {
 
 /** Points keep the fineness for this many bending lengths past the last row; beyond, where the arms run straight, steps grow. */
 const fineFor = 3;
-const growth = 1.3;
+/** By which share steps grow there, for one point to a bending length. */
+const growth = 0.9;
 
 /**
  * Lays points along arms from the front to the grips: one at each row, between them even steps no longer than `step`, and past the last row steps
@@ -15,13 +16,16 @@ const growth = 1.3;
  *
  * @param length of the opened arms
  * @param rows with their distance from the front, in any order, from 0 to below `length`
- * @param step longest step; a third of it is what a bend of the arm needs
+ * @param bend bending length of the arm
+ * @param fineness points to a bending length
  */
 export function peelMesh(
   length: number,
   rows: readonly { readonly index: number; readonly distance: number }[],
-  step: number,
+  bend: number,
+  fineness: number,
 ): PeelMesh {
+  const step = bend / fineness;
   const at: number[] = [0];
   const found: number[][] = [[]];
   let here = 0;
@@ -37,11 +41,11 @@ export function peelMesh(
     if (distance > here) evenly(distance);
     found.at(-1)?.push(index);
   }
-  const fine = Math.min(length, here + fineFor * 3 * step);
+  const fine = Math.min(length, here + fineFor * bend);
   if (fine > here) evenly(fine);
   let h = step;
   while (here < length) {
-    h *= growth;
+    h *= 1 + growth / fineness;
     // No sliver at the end.
     here = length - here < 1.5 * h ? length : here + h;
     at.push(here);

@@ -83,7 +83,7 @@ export function equilibrium(
     return started ? [{ index, distance: Math.max(0, length - position) }] : [];
   });
   const bend = bendingLength(model, near?.load ?? 0);
-  const mesh = peelMesh(length, present, Math.min(bend / peel.fineness, length / 8));
+  const mesh = peelMesh(length, present, Math.min(bend, length / 3), peel.fineness);
   const holding: Holding = mesh.rows.map((indices) =>
     indices.flatMap((index) => {
       const [row, memory, start] = [peel.rows[index], history.memory[index], history.start[index]];
