@@ -1,5 +1,6 @@
 import { lastWork } from './path-work.js';
-import { equilibrium, type PeelCase, type PeelControl, type PeelEquilibrium, type PeelHistory } from './peel-state.js';
+import type { PeelCase, PeelControl, PeelEquilibrium, PeelHistory } from './peel-case.js';
+import { equilibrium } from './peel-state.js';
 import { excess, nextStop, type PeelStep, startDrop, stepDown, stepStill, stepTowards } from './peel-step.js';
 import { isSpent, untouched } from './row-stages.js';
 

@@ -1,7 +1,7 @@
 import { bedLength } from './bed.js';
+import type { PeelCase, PeelRow } from './peel-case.js';
 import { type NaturalUnits, naturalArm, naturalUnits } from './peel-model.js';
 import type { PathLimits } from './peel-path.js';
-import type { PeelCase, PeelRow } from './peel-state.js';
 import { symmetricPeel } from './peel-symmetric.js';
 import { unequalPeel } from './peel-unequal.js';
 import { rowStages } from './row-stages.js';

@@ -1,5 +1,6 @@
 import { rootBetween } from '../numeric/index.js';
-import { equilibrium, type PeelCase, type PeelControl, type PeelEquilibrium, type PeelHistory } from './peel-state.js';
+import type { PeelCase, PeelControl, PeelEquilibrium, PeelHistory } from './peel-case.js';
+import { equilibrium } from './peel-state.js';
 import { afterDrop, clamped, dropped, type RowMemory, type RowStages, remember, untouched } from './row-stages.js';
 
 /** A step done: the state, and what has become of the rows. */

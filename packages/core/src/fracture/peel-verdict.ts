@@ -1,6 +1,6 @@
+import type { PeelCase } from './peel-case.js';
 import { followPeel, type PathEvent, type PathLimits, type PeelPath } from './peel-path.js';
 import type { PreparedPeel } from './peel-specimen.js';
-import type { PeelCase } from './peel-state.js';
 import type { RowStages } from './row-stages.js';
 import type { SpecimenResult, Verdict } from './types.js';
 

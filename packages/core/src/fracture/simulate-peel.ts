@@ -10,7 +10,7 @@ import type { SpecimenEvent, SpecimenResult } from './types.js';
 const assumptions: readonly Note[] = [
   {
     level: 'assumption',
-    text: 'The grips let the arms turn, follow each other sideways without force, and start from flat arms.',
+    text: 'The grips let the ends of the arms turn and pull them along one line; the arms are flat at the start.',
   },
   {
     level: 'assumption',

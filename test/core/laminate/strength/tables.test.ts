@@ -1,4 +1,5 @@
 import firstPly from '@selvage/reference-data/examples/tables/first-ply-failure.json' with { type: 'json' };
+import measured from '@selvage/reference-data/examples/tables/measured-laminates.json' with { type: 'json' };
 import offAxis from '@selvage/reference-data/examples/tables/off-axis-strength.json' with { type: 'json' };
 import { describe, expect, it } from 'vitest';
 import { rotateStress } from '../../../../packages/core/src/laminate/axes.js';
@@ -6,6 +7,7 @@ import {
   type Criterion,
   failure,
   failureCriteria,
+  progressiveFailure,
   strengthRatio,
 } from '../../../../packages/core/src/laminate/strength/index.js';
 import { stackOf } from '../plies.js';
@@ -76,4 +78,24 @@ describe('first-ply failure of an independent script (computed)', () => {
       });
     }
   }
+});
+
+describe('measured laminates of the failure exercise (Soden, Hinton & Kaddour 2002, recalled, not re-read)', () => {
+  it.each(measured.rows)(
+    '$stack of $material fails for good within the band around $last MPa',
+    ({ material, stack, last }) => {
+      const { E1, E2, G12, nu12, Xt, Xc, Yt, Yc, S } = firstPly.materials[material as keyof typeof firstPly.materials];
+      const inPascal = { E1: E1 * 1e6, E2: E2 * 1e6, G12: G12 * 1e6, nu12 };
+      const strengths = { Xt: Xt * 1e6, Xc: Xc * 1e6, Yt: Yt * 1e6, Yc: Yc * 1e6, S: S * 1e6 };
+      const laminate = stackOf({ ...inPascal, strengths }, stack, 1e-4);
+      const measuredLoad = { N: [last * 1e6 * laminate.thickness, 0, 0] } as const;
+      for (const criterion of ['hashin', 'puck'] as const) {
+        const { firstPly: first, lastPly } = progressiveFailure(laminate, measuredLoad, { criterion });
+        expect(Math.abs(lastPly.ratio - 1), `${criterion}: ${lastPly.ratio} of what was measured`).toBeLessThan(
+          measured.band,
+        );
+        expect(first.ratio, criterion).toBeLessThan(0.6);
+      }
+    },
+  );
 });
