@@ -45,9 +45,9 @@ describe('energy release rates beside the independent script and finite elements
     expect(-compression).toBeLessThan(strain);
   });
 
-  it('names the interface beside the 90 plies as the critical one, opening alone', () => {
+  it('names the interface beside the 90 plies as the critical one, opening alone, of mirror images that nearer to the tool', () => {
     const { critical } = edgeDelamination(stack);
-    expect([4, 7]).toContain(critical!.below);
+    expect(critical!.below).toBe(4);
     expect(critical!.opening).toBe('single');
     expectNear([critical!.perSquare], [single!.perSquare], 1e-9);
   });

@@ -84,15 +84,15 @@ export function edgeDelamination(laminate: Laminate, options: EdgeOptions = {}):
     const [lower, upper] = [laminate.plies[below - 1], laminate.plies[below]];
     if (lower === undefined || upper === undefined) break;
     z += lower.thickness;
-    const same = alike(below - 1);
+    const equal = alike(below - 1);
     const cuts = [Math.min(below, count - below), Math.max(below, count - below)];
     interfaces.push({
       below,
       z,
       angles: [lower.angle, upper.angle],
-      alike: same,
-      ...(same ? {} : { single: opened([below]) }),
-      ...(same || !mirrored ? {} : { pair: opened(cuts) }),
+      alike: equal,
+      ...(equal ? {} : { single: opened([below]) }),
+      ...(equal || !mirrored ? {} : { pair: opened(cuts) }),
       peel: peelAt(z),
     });
   }
@@ -124,14 +124,15 @@ function demand({ strain, temperatureChange }: StripState, toughness: number | u
   }
 }
 
+/** A release greater by no more than this share is the same, and the interface nearer to the tool is named: mirror images differ by rounding. */
+const same = 1e-9;
+
 function worst(interfaces: readonly EdgeInterface[], by: (one: EdgeOpening) => number): EdgeDelamination['critical'] {
   let found: EdgeDelamination['critical'];
   for (const { below, single, pair } of interfaces) {
-    if (single !== undefined && (found === undefined || by(single) > by(found))) {
-      found = { below, opening: 'single', ...single };
-    }
-    if (pair !== undefined && (found === undefined || by(pair) > by(found))) {
-      found = { below, opening: 'pair', ...pair };
+    for (const [opening, one] of [['single', single] as const, ['pair', pair] as const]) {
+      if (one === undefined || (found !== undefined && by(one) <= by(found) * (1 + same))) continue;
+      found = { below, opening, ...one };
     }
   }
   return found;
