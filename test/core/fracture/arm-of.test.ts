@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type ArmOptions, armOf } from '../../../packages/core/src/fracture/index.js';
-import { laminate } from '../../../packages/core/src/laminate/index.js';
+import { laminate, respond } from '../../../packages/core/src/laminate/index.js';
 import type { Ply } from '../../../packages/core/src/material/index.js';
 import { codeOf } from './support.js';
 
@@ -41,6 +41,21 @@ describe('the arm of a laminate', () => {
     for (const across of ['held', 'free'] as const) {
       expect(armOf(two, { across }).bendingStiffness / EI).toBeCloseTo(1, 9);
       expect(armOf(two, { across }).axialStiffness / (s1 + s2)).toBeCloseTo(1, 9);
+    }
+  });
+
+  it('of angle plies may shear while it bends: the moment that a curvature takes with strain and twist across held', () => {
+    for (const angles of [
+      [45, -45],
+      [30, -30, 0],
+      [45, -45, 45, -45],
+      [0, 90],
+    ]) {
+      const stack = laminate(angles.map((angle) => ply(angle)));
+      const { M } = respond(stack, { strain: [null, 0, null], curvature: [1, 0, 0] });
+      const { N } = respond(stack, { strain: [1, 0, null], curvature: [0, 0, 0] });
+      expect(armOf(stack).bendingStiffness / M[0]).toBeCloseTo(1, 9);
+      expect(armOf(stack).axialStiffness / N[0]).toBeCloseTo(1, 9);
     }
   });
 

@@ -6,6 +6,7 @@ import {
   respond,
   stiffness,
   strengthRatio,
+  stripStiffness,
   transverseShear,
 } from '../laminate/index.js';
 import type { Ply } from '../material/index.js';
@@ -16,7 +17,7 @@ import type { Arm } from './types.js';
 /** How a laminate becomes an arm. */
 export interface ArmOptions {
   /**
-   * Strain and curvature across the arm: held, as in an arm much wider than thick (D11 - B11²/A11), or free, as in a narrow strip (1/d11).
+   * Strain and curvature across the arm: held, as in an arm much wider than thick, which may shear but not twist; or free, as in a narrow strip (1/d11).
    * Held when not given.
    */
   readonly across?: 'held' | 'free';
@@ -42,7 +43,7 @@ const never = 1e30;
 /**
  * A laminate as the arm of a specimen, bent along its x.
  *
- * Bending stiffness about the neutral plane, EI = D11 - B11²/A11 (held across) or 1/d11 (free); stretch A11 or d11/(a11 d11 - b11²); shear H11 of
+ * Bending stiffness about the neutral plane, EI = the xx entry of D - B A⁻¹ B of the components x and xy (held across; D11 - B11²/A11 without angle plies) or 1/d11 (free); stretch A11 - A16²/A66 or d11/(a11 d11 - b11²); shear H11 of
  * `transverseShear`; E3 = t/Σ(ti/E3i) with E3i = 2 (1 + ν23) G23 where a ply does not give it. Failure strain: the curvature at which a ply first reaches its maximum strain on the stretched and on
  * the compressed side of the neutral plane, times t/2.
  *
@@ -53,16 +54,17 @@ const never = 1e30;
  */
 export function armOf(laminate: Laminate, options: ArmOptions = {}): LaminateArm {
   const { across = 'held' } = options;
-  const { A, B, D, a, b, d, notes, sources } = stiffness(laminate);
-  const [A11, B11, D11] = [A[0][0] ?? 0, B[0][0] ?? 0, D[0][0] ?? 0];
+  const s = stiffness(laminate);
+  const { A, a, b, d, notes, sources } = s;
+  const [A11, A16, A66] = [A[0][0] ?? 0, A[0][2] ?? 0, A[2][2] ?? 1];
   const [a11, b11, d11] = [a[0][0] ?? 0, b[0][0] ?? 0, d[0][0] ?? 0];
   const shear = transverseShear(laminate);
   const through = throughThickness(laminate, options.E3);
   const strain = failureStrain(laminate, options);
   return {
     thickness: laminate.thickness,
-    bendingStiffness: across === 'held' ? D11 - (B11 * B11) / A11 : 1 / d11,
-    axialStiffness: across === 'held' ? A11 : d11 / (a11 * d11 - b11 * b11),
+    bendingStiffness: across === 'held' ? stripStiffness(s).D11 : 1 / d11,
+    axialStiffness: across === 'held' ? A11 - (A16 * A16) / A66 : d11 / (a11 * d11 - b11 * b11),
     shearStiffness: shear.H[0][0],
     E3: through.E3,
     ...(strain.limits === undefined ? {} : { failureStrain: strain.limits }),

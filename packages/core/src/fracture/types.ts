@@ -5,7 +5,7 @@ import type { BridgingCurve, BridgingFailure } from '../stitch/index.js';
 export interface Arm {
   /** m */
   readonly thickness: number;
-  /** Bending stiffness about its neutral plane along the crack, N m: 1/d11, or D11 - B11²/A11 of a strip. */
+  /** Bending stiffness about its neutral plane along the crack, N m, as `armOf` gives it. */
   readonly bendingStiffness: number;
   /** N/m; only where arms stretch. */
   readonly axialStiffness: number;

@@ -93,6 +93,7 @@ export {
   type StripLoad,
   shearStiffnessOf,
   shearStressDistribution,
+  stripStiffness,
   type TransverseShear,
   transverseShear,
 } from './shear/index.js';

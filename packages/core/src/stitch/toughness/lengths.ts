@@ -3,7 +3,7 @@ import { testOverSteady, zonePriors } from '../priors.js';
 
 /** One arm beside the crack, per width. SI units. */
 export interface ToughnessArm {
-  /** N m: 1/d11, or D11 - B11^2/A11 of a strip. */
+  /** N m: 1/d11 of a narrow arm; of a wide one the xx entry of D - B A^-1 B of the components x and xy. */
   readonly bendingStiffness: number;
   /** m */
   readonly thickness: number;
