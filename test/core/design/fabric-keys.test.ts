@@ -7,12 +7,11 @@ import {
   libraryFibre,
   libraryResin,
   type Ply,
-  type Problem,
   readDesign,
   renderProblem,
-  SelvageError,
 } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
+import { problemsIn, textAt } from './faults.js';
 
 const design = (material: string, rest = ''): string =>
   `format: 1\ntitle: T\nmaterials:\n  f: { kind: fabric, resin: epoxy-infusion, ${material} }\n${rest === '' ? 'laminates: { a: { material: f, stack: [0] } }' : rest}\n`;
@@ -175,17 +174,7 @@ describe('strengths of a fabric are not scaled with its fibre fraction', () => {
   });
 });
 
-function problems(material: string): readonly Problem[] {
-  try {
-    model(material);
-  } catch (error) {
-    if (error instanceof SelvageError) return error.problems;
-    throw error;
-  }
-  throw new Error('was assembled without a problem');
-}
-const underlined = (where: Problem['where']): string =>
-  where?.excerpt.slice(where.column - 1, where.column - 1 + where.length) ?? '';
+const problems = (material: string) => problemsIn(() => model(material));
 
 describe('keys that contradict each other or do nothing', () => {
   const ud = 'architecture: ud, fibre: e-glass, arealMass: 300 g/m^2, fibreVolumeFraction: 0.5';
@@ -298,8 +287,8 @@ describe('keys that contradict each other or do nothing', () => {
     expect(found).toHaveLength(1);
     const [problem] = found;
     expect(problem?.code).toBe(code);
-    expect(underlined(problem?.where)).toBe(at);
-    expect(problem?.also?.map(({ where }) => underlined(where))).toEqual(other === undefined ? undefined : [other]);
+    expect(textAt(problem?.where)).toBe(at);
+    expect(problem?.also?.map(({ where }) => textAt(where))).toEqual(other === undefined ? undefined : [other]);
     expect(`${problem?.hint ?? ''}${problem?.allowed ?? ''}`).not.toBe('');
   });
   it('all of them at once, each with both places as the command prints them', () => {

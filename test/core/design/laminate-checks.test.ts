@@ -4,19 +4,17 @@ import {
   edgeDelamination,
   ellipseBlister,
   laminate,
-  type Problem,
   plateBuckling,
   plateDeflection,
   plateVibration,
   readDesign,
-  renderProblems,
-  SelvageError,
   stripBlister,
 } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
 import { moistureExpansionOf, thermalExpansionOf } from '../../../packages/core/src/laminate/index.js';
 import { report } from '../../../packages/core/src/report/index.js';
 import { render } from '../../../packages/core/src/report/render/index.js';
+import { faultIn, problemsIn } from './faults.js';
 
 const file = `format: 1
 title: T
@@ -71,23 +69,8 @@ const stackOf = (name: string) => results().model.laminates.find((one) => one.na
 const printed = (text: string = file, units: 'metric' | 'us' = 'metric') =>
   render(report(results(text), { units }), 'text', { width: 100, units });
 
-function problems(text: string): readonly Problem[] {
-  try {
-    results(text);
-  } catch (error) {
-    if (error instanceof SelvageError) return error.problems;
-    throw error;
-  }
-  throw new Error('no problem found');
-}
-/** Code of the only problem, and the text that its caret underlines. */
-function fault(text: string): [code: string, at: string] {
-  const found = problems(text);
-  expect(found, renderProblems(found)).toHaveLength(1);
-  const [{ code, where }] = found as [Problem];
-  const { excerpt, column, length } = where!;
-  return [code, excerpt.slice(column - 1, column - 1 + length)];
-}
+const problems = (text: string) => problemsIn(() => results(text));
+const fault = (text: string) => faultIn(() => results(text));
 
 describe('the JSON document holds what the library gives', () => {
   it('of the free edge, per interface', () => {

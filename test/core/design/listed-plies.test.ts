@@ -1,16 +1,7 @@
-import {
-  assemble,
-  compute,
-  library,
-  libraryFibre,
-  libraryResin,
-  type Problem,
-  plyConsistency,
-  readDesign,
-  SelvageError,
-} from '@selvage/core';
+import { assemble, compute, library, libraryFibre, libraryResin, plyConsistency, readDesign } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
 import { entryValues } from '../../../packages/core/src/material/index.js';
+import { problemsIn, textAt } from './faults.js';
 
 const design = (ply: string): string =>
   `format: 1\ntitle: T\nmaterials:\n  p: { kind: ply, thickness: 0.25 mm, ${ply} }\nlaminates: { a: { material: p, stack: [0] } }\n`;
@@ -141,17 +132,7 @@ describe('the rows of the library', () => {
 });
 
 describe('what is wrong with the comparison is said with its place', () => {
-  function problems(ply: string): readonly Problem[] {
-    try {
-      results(ply);
-    } catch (error) {
-      if (error instanceof SelvageError) return error.problems;
-      throw error;
-    }
-    throw new Error('was assembled without a problem');
-  }
-  const underlined = (where: Problem['where']): string =>
-    where?.excerpt.slice(where.column - 1, where.column - 1 + where.length) ?? '';
+  const problems = (ply: string) => problemsIn(() => results(ply));
   it.each([
     ['a fibre without resin', `${constants}, fibre: e-glass, fibreVolumeFraction: 0.5`, 'missing-key', 'p'],
     ['a resin without fibre', `${constants}, resin: epoxy-infusion, fibreVolumeFraction: 0.5`, 'missing-key', 'p'],
@@ -176,11 +157,11 @@ describe('what is wrong with the comparison is said with its place', () => {
     const found = problems(ply);
     expect(found).toHaveLength(1);
     expect(found[0]?.code).toBe(code);
-    expect(underlined(found[0]?.where)).toBe(at);
+    expect(textAt(found[0]?.where)).toBe(at);
     expect(`${found[0]?.hint ?? ''}${found[0]?.allowed ?? ''}`).not.toBe('');
   });
   it('a warp share of a ply said to be unidirectional shows both places', () => {
     const [found] = problems(`${constants}, ${named}, warpShare: 0.5, architecture: ud`);
-    expect(found?.also?.map(({ where }) => underlined(where))).toEqual(['ud']);
+    expect(found?.also?.map(({ where }) => textAt(where))).toEqual(['ud']);
   });
 });

@@ -1,4 +1,7 @@
-import { assemble, compute, type Problem, type Results, readDesign, SelvageError } from '@selvage/core';
+import { assemble, compute, type Problem, type Results, readDesign } from '@selvage/core';
+import { problemsIn } from './faults.js';
+
+export { underlined } from './faults.js';
 
 /** Two materials: `ud` knows everything, `bare` nothing but its stiffness; invented values. */
 export const head = `format: 1
@@ -22,18 +25,4 @@ export const results = (loads: string, more = ''): Results =>
 // biome-ignore lint/suspicious/noExplicitAny: a JSON document has no type
 export const dataOf = (loads: string): any => JSON.parse(JSON.stringify(results(loads).data)).loads.l;
 
-export function problemsOf(loads: string, more = ''): readonly Problem[] {
-  try {
-    results(loads, more);
-  } catch (error) {
-    if (error instanceof SelvageError) return error.problems;
-    throw error;
-  }
-  throw new Error('was computed without a problem');
-}
-
-/** The stretch of text that carets stand under. */
-export function underlined({ where }: Problem): string {
-  const { excerpt = '', column = 1, length = 0 } = where ?? {};
-  return excerpt.slice(column - 1, column - 1 + length);
-}
+export const problemsOf = (loads: string, more = ''): readonly Problem[] => problemsIn(() => results(loads, more));

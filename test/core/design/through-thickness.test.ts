@@ -1,15 +1,6 @@
-import {
-  assemble,
-  compute,
-  type Problem,
-  readDesign,
-  renderProblems,
-  SelvageError,
-  sandwichChecks,
-  shearStressDistribution,
-  transverseShear,
-} from '@selvage/core';
+import { assemble, compute, readDesign, sandwichChecks, shearStressDistribution, transverseShear } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
+import { faultIn } from './faults.js';
 
 const file = `format: 1
 title: T
@@ -40,23 +31,7 @@ interface Document {
 const laminateOf = (name: string, text?: string) =>
   results(text).model.laminates.find((one) => one.name === name)!.laminate;
 
-function problems(text: string): readonly Problem[] {
-  try {
-    results(text);
-  } catch (error) {
-    if (error instanceof SelvageError) return error.problems;
-    throw error;
-  }
-  throw new Error('no problem found');
-}
-/** Code of the only problem, and the text that its caret underlines. */
-function fault(text: string): [code: string, at: string] {
-  const found = problems(text);
-  expect(found, renderProblems(found)).toHaveLength(1);
-  const [{ code, where }] = found as [Problem];
-  const { excerpt, column, length } = where!;
-  return [code, excerpt.slice(column - 1, column - 1 + length)];
-}
+const fault = (text: string) => faultIn(() => results(text));
 
 describe('what the checks through the thickness read from a design file', () => {
   it('shear moduli and the Poisson ratio across the fibre of a ply, as given', () => {

@@ -1,3 +1,4 @@
+import { inMillimetres, requirePositive } from '../stitch/index.js';
 import { bedLength } from './bed.js';
 import type { PeelCase, PeelRow } from './peel-case.js';
 import { type NaturalUnits, naturalArm, naturalUnits } from './peel-model.js';
@@ -5,7 +6,7 @@ import type { PathLimits } from './peel-path.js';
 import { symmetricPeel } from './peel-symmetric.js';
 import { unequalPeel } from './peel-unequal.js';
 import { rowStages } from './row-stages.js';
-import { checkArms, inMillimetres, modelRows, requireInside, requirePositive } from './specimen/check.js';
+import { checkArms, modelRows, requireInside } from './specimen/check.js';
 import type { ModelRow } from './specimen/model.js';
 import { planOf } from './specimen/plan.js';
 import type { Specimen } from './specimen/types.js';

@@ -1,10 +1,10 @@
 import { fail } from '../problem/index.js';
 import { type Note, uniqueNotes } from '../provenance/index.js';
+import { inMillimetres } from '../stitch/index.js';
 import { followPeel, type PeelPath } from './peel-path.js';
 import { peelRecord } from './peel-record.js';
 import { hasLikeArms, type PeelSpecimen, type PreparedPeel, preparePeel } from './peel-specimen.js';
 import { peelVerdict } from './peel-verdict.js';
-import { inMillimetres } from './specimen/check.js';
 import type { SpecimenEvent, SpecimenResult } from './types.js';
 
 const assumptions: readonly Note[] = [

@@ -14,6 +14,7 @@ export { type MeasuredPoint, measuredBridgingLaw } from './bridging/measured-law
 export { openingWork } from './bridging/opening-law.js';
 export type { BridgingState, CrackMovement } from './bridging/path-law.js';
 export type { BridgingCurve, BridgingFailure, BridgingLaw, Interval } from './bridging-types.js';
+export { inMillimetres, requirePositive } from './check.js';
 export { checkPattern } from './check-pattern.js';
 export {
   type ConsumptionInput,

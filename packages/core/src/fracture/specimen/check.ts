@@ -1,22 +1,8 @@
 import { fail } from '../../problem/index.js';
+import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { Arm, BridgingRow } from '../types.js';
 import type { ModelRow } from './model.js';
 import { rowLaw } from './row-law.js';
-
-/** A length for a message. */
-export function inMillimetres(length: number): string {
-  return `${Number((length * 1000).toPrecision(4))} mm`;
-}
-
-/** Stops unless a value is finite, above 0, and so are its square and inverse. @throws out-of-range */
-export function requirePositive(name: string, value: number, show: (value: number) => string = String): void {
-  if (value > 1e-100 && value < 1e100) return;
-  fail({
-    code: 'out-of-range',
-    message: `${name} = ${show(value)}, must be above 0`,
-    allowed: 'a finite number above 0',
-  });
-}
 
 /** Stops unless a place lies strictly between 0 and an end. @throws out-of-range */
 export function requireInside(name: string, place: number, end: number, of: string): void {

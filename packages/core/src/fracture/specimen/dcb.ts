@@ -1,7 +1,8 @@
 import type { Note } from '../../provenance/index.js';
+import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { SpecimenResult } from '../types.js';
 import { openingRelease } from './beam-toughness.js';
-import { checkArms, inMillimetres, modelRows, requireInside, requirePositive } from './check.js';
+import { checkArms, modelRows, requireInside } from './check.js';
 import type { Model } from './model.js';
 import { openingChain } from './opening-chain.js';
 import { bedStiffness, openingPair, rootLength } from './opening-pair.js';

@@ -1,8 +1,9 @@
 import type { Note } from '../../provenance/index.js';
+import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { SpecimenResult } from '../types.js';
 import { slidingRelease } from './beam-toughness.js';
 import type { Bending } from './bending.js';
-import { checkArms, inMillimetres, modelRows, requireFriction, requireInside, requirePositive } from './check.js';
+import { checkArms, modelRows, requireFriction, requireInside } from './check.js';
 import type { Model } from './model.js';
 import { planOf } from './plan.js';
 import { pull } from './result.js';

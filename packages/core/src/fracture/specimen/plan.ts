@@ -1,5 +1,6 @@
 import { fail } from '../../problem/index.js';
-import { inMillimetres, requirePositive, requireRefine } from './check.js';
+import { inMillimetres, requirePositive } from '../../stitch/index.js';
+import { requireRefine } from './check.js';
 import type { RunPlan } from './run.js';
 import type { Specimen } from './types.js';
 

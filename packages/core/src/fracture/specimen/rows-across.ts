@@ -4,11 +4,12 @@ import {
   type BridgingFailure,
   checkPattern,
   closeRow,
+  inMillimetres,
   type Pattern,
   penetrations,
+  requirePositive,
 } from '../../stitch/index.js';
 import type { BridgingRow } from '../types.js';
-import { inMillimetres, requirePositive } from './check.js';
 
 /** A stitch pattern met by a crack. */
 export interface RowsAcross {

@@ -1,7 +1,8 @@
 import { type Note, type SourceKey, uniqueNotes } from '../../provenance/index.js';
+import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { Verdict } from '../types.js';
 import { naturalSplit } from './beam-toughness.js';
-import { checkArms, inMillimetres, modelRows, requireInside, requirePositive, requireRefine } from './check.js';
+import { checkArms, modelRows, requireInside, requireRefine } from './check.js';
 import { equilibriumOf } from './equilibrium.js';
 import type { Model } from './model.js';
 import { openingChain } from './opening-chain.js';
