@@ -36,14 +36,22 @@ export function parseArguments(command: Command, args: readonly string[]): Given
   refuseUnknown(command, options, args, [...positionals, ...Object.keys(named).map((name) => asTyped(name, args))]);
   if (error !== null) throw missingValue(command, options, error.message);
   const values = new Map<string, string>();
+  const lists = new Map<string, readonly string[]>();
   for (const option of valued) {
     const value: unknown = named[option.name];
-    if (value !== undefined) values.set(option.name, oneValue(command, option, value));
+    if (value === undefined) continue;
+    if (option.repeated === true) {
+      const all = Array.isArray(value) ? value : [value];
+      lists.set(
+        option.name,
+        all.map((one) => oneValue(command, option, one)),
+      );
+    } else values.set(option.name, oneValue(command, option, value));
   }
   const all = [...positionals, ...(Array.isArray(literal) ? literal.map(String) : [])];
   checkPositionals(command, all);
   const flags = new Set(options.filter(({ name }) => named[name] === true).map(({ name }) => name));
-  return { command, positionals: all, flags, values };
+  return { command, positionals: all, flags, values, lists };
 }
 
 const asTyped = (name: string, args: readonly string[]): string =>

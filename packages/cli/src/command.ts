@@ -9,6 +9,8 @@ export interface Option {
   /** The placeholder of its value in the help. */
   readonly value?: string;
   readonly choices?: readonly string[];
+  /** May be given several times. */
+  readonly repeated?: boolean;
   readonly summary: string;
 }
 
@@ -30,6 +32,8 @@ export interface Given {
   readonly positionals: readonly string[];
   readonly flags: ReadonlySet<string>;
   readonly values: ReadonlyMap<string, string>;
+  /** Every value of an option that may be given several times, in their order. */
+  readonly lists: ReadonlyMap<string, readonly string[]>;
 }
 
 /** Runs a command, given also the table of all commands; the answer is the exit status. */

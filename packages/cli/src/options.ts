@@ -20,6 +20,13 @@ export const out: Option = {
   summary: 'write to FILE, whole or not at all; its extension chooses the format if --format does not',
 };
 
+export const quantity: Option = {
+  name: 'quantity',
+  value: 'PATH',
+  repeated: true,
+  summary: 'a number of the JSON report, several times for several; by default what the targets ask for',
+};
+
 export const format = (...choices: string[]): Option => ({
   name: 'format',
   value: 'FORMAT',

@@ -1,5 +1,5 @@
 import type { Command, Positional } from './command.js';
-import { anyFormat, format, out, quotedUnits, units } from './options.js';
+import { anyFormat, format, out, quantity, quotedUnits, units } from './options.js';
 
 const design: Positional = { name: 'DESIGN', summary: 'the design file; - reads standard input', completes: 'file' };
 
@@ -24,6 +24,83 @@ export const commands: readonly Command[] = [
       { name: 'watch', summary: 'recompute whenever the file is saved and show what changed' },
     ],
     load: () => import('./commands/report.js'),
+  },
+  {
+    name: 'compare',
+    summary: 'two or more designs side by side, the first as the baseline',
+    examples: ['selvage compare plain.yaml stitched.yaml', 'selvage compare a.yaml b.yaml c.yaml --out compare.html'],
+    positionals: [
+      design,
+      {
+        name: 'OTHER',
+        summary: 'designs that are held against it',
+        repeated: true,
+        completes: 'file',
+      },
+    ],
+    options: [anyFormat, out, units],
+    load: () => import('./commands/compare.js'),
+  },
+  {
+    name: 'sweep',
+    summary: 'quantities of a design over one or two of its inputs',
+    examples: [
+      'selvage sweep rudder.yaml --vary "stitching.edge.pitch=2mm..8mm:13" --quantity stitching.edge.penetrationDensity',
+      'selvage sweep rudder.yaml --vary materials.cloth.fibreVolumeFraction=0.4..0.6:5 --out sweep.csv',
+    ],
+    positionals: [design],
+    options: [
+      {
+        name: 'vary',
+        value: 'PATH=VALUES',
+        repeated: true,
+        summary: 'an input and its values, FROM..TO:COUNT or a list with commas; once or twice',
+      },
+      quantity,
+      anyFormat,
+      out,
+      units,
+    ],
+    load: () => import('./commands/sweep.js'),
+  },
+  {
+    name: 'sensitivity',
+    summary: 'which inputs of a design move its results, and by how much',
+    examples: [
+      'selvage sensitivity rudder.yaml',
+      'selvage sensitivity rudder.yaml --quantity laminates.edge.inPlane.Ex --step 0.02',
+    ],
+    positionals: [design],
+    options: [
+      quantity,
+      { name: 'step', value: 'SHARE', summary: 'share by which each input is moved; 0.01 by default' },
+      anyFormat,
+      out,
+      units,
+    ],
+    load: () => import('./commands/sensitivity.js'),
+  },
+  {
+    name: 'uncertainty',
+    summary: 'how sure the results are, from the tolerances of the design',
+    examples: [
+      'selvage uncertainty rudder.yaml',
+      'selvage uncertainty rudder.yaml --samples 10000 --seed 7 --quantity laminates.edge.thickness',
+    ],
+    positionals: [design],
+    options: [
+      quantity,
+      { name: 'samples', value: 'COUNT', summary: 'samples drawn; 2000 by default' },
+      {
+        name: 'seed',
+        value: 'NUMBER',
+        summary: 'of the random numbers; the same seed gives the same result; 1 by default',
+      },
+      anyFormat,
+      out,
+      units,
+    ],
+    load: () => import('./commands/uncertainty.js'),
   },
   {
     name: 'check',

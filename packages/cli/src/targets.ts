@@ -12,7 +12,7 @@ const isTarget = (value: unknown): value is Target =>
   typeof value === 'object' && value !== null && 'quantity' in value && 'met' in value && 'hard' in value;
 
 /** The exit status of a finished report: 1 when a hard target of the design is missed, which standard error then names. */
-export async function judgeTargets(report: Report): Promise<ExitCode> {
+export async function judgeTargets(report: Pick<Report, 'data'>): Promise<ExitCode> {
   const targets: unknown = report.data.targets;
   if (!Array.isArray(targets)) return exit.fine;
   const missed = targets.filter(isTarget).filter(({ met, hard }) => hard && !met);

@@ -8,7 +8,12 @@ export {
   assemble,
   compute,
   type Design,
+  type DesignInputs,
+  designInputs,
   designJsonSchema,
+  type InputChange,
+  inputAt,
+  inputList,
   type LaminateModel,
   type LaminateResult,
   type LoadResult,
@@ -21,6 +26,8 @@ export {
   type StitchingModel,
   starterDesign,
   type TargetResult,
+  variant,
+  variantText,
 } from './design/index.js';
 // Published worked examples
 export {
@@ -147,6 +154,8 @@ export {
 } from './quantity/index.js';
 export {
   type Block,
+  changesText,
+  comparisonReport,
   examplesReport,
   libraryReport,
   type RenderFormat,
@@ -155,6 +164,9 @@ export {
   type ReportOptions,
   render,
   report,
+  sensitivityReport,
+  sweepReport,
+  uncertaintyReport,
 } from './report/index.js';
 
 // Stitching
@@ -195,3 +207,17 @@ export {
   toughnessInterval,
   zonePriors,
 } from './stitch/index.js';
+// Studies of a design
+export {
+  type Comparison,
+  compare,
+  differencesBetween,
+  evaluateDesign,
+  evaluateVariant,
+  parseVariation,
+  type Sensitivity,
+  type Sweep,
+  sensitivity,
+  sweep,
+  uncertainty,
+} from './study/index.js';

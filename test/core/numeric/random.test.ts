@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { uniformRandom, xoshiro128 } from '../../../packages/core/src/numeric/index.js';
+import { randomGenerator, uniformRandom, xoshiro128 } from '../../../packages/core/src/numeric/index.js';
 
 describe('the generator of random numbers', () => {
   it('gives the words of xoshiro128** from the state 1, 2, 3, 4', () => {
@@ -14,6 +14,15 @@ describe('the generator of random numbers', () => {
     expect(run(7)).toEqual(run(7));
     expect(run(7)).not.toEqual(run(8));
     expect(run(0).every((value) => value > 0 && value < 1)).toBe(true);
+  });
+
+  it('goes on from its state with the same bits', () => {
+    const { random, state } = randomGenerator(11);
+    const first = Array.from({ length: 5 }, random);
+    const kept = JSON.parse(JSON.stringify(state()));
+    const rest = Array.from({ length: 5 }, random);
+    expect(Array.from({ length: 5 }, randomGenerator(kept).random)).toEqual(rest);
+    expect([...first, ...rest]).toEqual(Array.from({ length: 10 }, uniformRandom(11)));
   });
 
   it('spreads evenly: mean, variance and correlation of neighbours within four standard errors', () => {

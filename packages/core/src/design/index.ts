@@ -1,5 +1,17 @@
 export { assemble } from './assemble/index.js';
+export {
+  type DesignInputs,
+  designInputs,
+  type InputChange,
+  type InputValue,
+  inputAt,
+  inputList,
+  locateIn,
+  variant,
+  variantText,
+} from './inputs.js';
 export type {
+  CouponModel,
   CuredFabricModel,
   FabricModel,
   LaminateModel,
@@ -10,13 +22,16 @@ export type {
   Process,
   Provenance,
   StackEntry,
+  StitchBridgingModel,
   StitchingModel,
 } from './model.js';
 export { type Design, type ReadOptions, readDesign, readDesignBytes } from './read.js';
 export {
   type BlisterResult,
+  type CouponResult,
   type CuredFabric,
   compute,
+  couponNotes,
   type FabricResult,
   type FibreModels,
   type Film,
@@ -27,14 +42,31 @@ export {
   type LaminateResult,
   type ListedPlyResult,
   type LoadEnvelope,
+  type LoadedFibres,
   type LoadResult,
   type LoadStrength,
   loadNotes,
   type MaterialResult,
+  type MidPlane,
   type PanelResult,
   type Residual,
   type Results,
+  type StitchGrowth,
+  type StitchHolding,
+  type StitchingResult,
+  type StitchLaw,
+  type StitchPrice,
   type TargetResult,
 } from './results/index.js';
-export { designJsonSchema, type LoadEntry, type TargetEntry } from './schema/design.js';
+export { strengthOptionsOf } from './results/load-of.js';
+export { numbersAt } from './results/numbers-at.js';
+export { kindAt } from './results/quantities.js';
+export { judgeTargets, quantityAt } from './results/targets.js';
+export {
+  designJsonSchema,
+  type LoadEntry,
+  type SearchEntry,
+  type TargetEntry,
+  type ToleranceEntry,
+} from './schema/design.js';
 export { starterDesign } from './starter.js';

@@ -1,8 +1,9 @@
+import type { Coupon, CouponTest } from '../fracture/index.js';
 import type { Laminate } from '../laminate/index.js';
 import type { Fabric, Fibre, Ply, PlyConsistency, Resin } from '../material/index.js';
 import type { Access, Basis, Note, SourceKey } from '../provenance/index.js';
 import type { UnitSystem } from '../quantity/index.js';
-import type { StitchPlan, StitchSummary } from '../stitch/index.js';
+import type { BridgingLaw, BridgingParameters, PenetrationInput, StitchPlan, StitchSummary } from '../stitch/index.js';
 import type { BlisterEntry, FreeEdgeEntry, LoadEntry, PanelEntry, TargetEntry } from './schema/design.js';
 import type { DesignSource } from './source.js';
 
@@ -62,6 +63,36 @@ export interface StitchingModel {
   readonly laminate?: string;
   readonly plan: StitchPlan;
   readonly summary: StitchSummary;
+  readonly bridging: StitchBridgingModel;
+}
+
+/** What a design knows of how one stitch holds a crack. */
+export interface StitchBridgingModel {
+  /** Measured or chosen; the priors' where not given. */
+  readonly parameters: Partial<BridgingParameters>;
+  readonly anchors?: PenetrationInput['anchors'];
+  readonly bends?: PenetrationInput['bends'];
+  /** Lean of the legs, degrees. */
+  readonly legAngle?: number;
+  /** A measured single-stitch curve in place of the computed law. */
+  readonly measured?: BridgingLaw;
+}
+
+/** A coupon of the design, ready to be simulated. */
+export interface CouponModel {
+  readonly name: string;
+  readonly title?: string;
+  readonly note?: string;
+  readonly coupon: Coupon;
+  /** Names of the laminates of the arms. */
+  readonly arms: readonly [string, string];
+  /** Name of the stitch plan. */
+  readonly stitching?: string;
+  /** Results of tests of this coupon. */
+  readonly test?: CouponTest;
+  /** Of the arms and of the coupon itself. */
+  readonly notes: readonly Note[];
+  readonly sources: readonly SourceKey[];
 }
 
 /** A fabric at one fibre fraction, with the laminates in which it has that. */
@@ -108,6 +139,7 @@ export interface Model {
   readonly materials: readonly MaterialModel[];
   readonly laminates: readonly LaminateModel[];
   readonly stitching: readonly StitchingModel[];
+  readonly coupons: readonly CouponModel[];
   readonly loads: readonly LoadModel[];
   readonly targets: readonly TargetEntry[];
   /** For problems that show only when something is computed. */

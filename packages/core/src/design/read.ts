@@ -17,7 +17,11 @@ export interface ReadOptions {
 const largestFile = 2 ** 20;
 const mostAliases = 100;
 
-function document(text: string): { source: SourceDocument; data: unknown } {
+/** The values of a design file, nothing checked yet. @throws SelvageError see {@link readDesign} */
+export function parseDesign(text: string): { source: SourceDocument; data: unknown } {
+  if (text.length > largestFile) {
+    fail({ code: 'too-large', message: `the file has ${text.length} characters`, allowed: `at most ${largestFile}` });
+  }
   const source = parseSource(text);
   const syntax = syntaxProblems(source);
   if (syntax.length > 0) throw new SelvageError(syntax);
@@ -44,11 +48,12 @@ function document(text: string): { source: SourceDocument; data: unknown } {
  * `wrong-type`, `not-a-choice`, `not-a-number`, `out-of-range`, `unit-missing`, `unit-unknown`, `unit-mismatch`, each with its place
  */
 export function readDesign(text: string, options: ReadOptions = {}): Design {
-  if (text.length > largestFile) {
-    fail({ code: 'too-large', message: `the file has ${text.length} characters`, allowed: `at most ${largestFile}` });
-  }
-  const plain = text.replace(/^\uFEFF/, '');
-  const { source, data } = document(plain);
+  const { source, data } = parseDesign(text.replace(/^\uFEFF/, ''));
+  return checkDesign(data, source, options);
+}
+
+/** The values of a design file as a design. @throws SelvageError with places in the file that the values came from */
+export function checkDesign(data: unknown, source: SourceDocument, options: ReadOptions = {}): Design {
   if (data === null || data === undefined) {
     fail({ code: 'missing-key', message: 'the file is empty', allowed: 'a design: format, title, laminates' });
   }
@@ -69,7 +74,7 @@ export function readDesign(text: string, options: ReadOptions = {}): Design {
   }
   return {
     ...result.data,
-    source: { text: plain, ...(options.fileName === undefined ? {} : { fileName: options.fileName }) },
+    source: { text: source.text, ...(options.fileName === undefined ? {} : { fileName: options.fileName }) },
   };
 }
 
@@ -78,10 +83,15 @@ export function readDesign(text: string, options: ReadOptions = {}): Design {
  * @throws SelvageError `not-text` for other encodings, saying where the first bad byte is; and all that {@link readDesign} throws
  */
 export function readDesignBytes(bytes: Uint8Array, options: ReadOptions = {}): Design {
+  return readDesign(designText(bytes), options);
+}
+
+/** The text of a design file. @throws SelvageError `too-large`, `not-text` */
+export function designText(bytes: Uint8Array): string {
   if (bytes.length > largestFile) {
     fail({ code: 'too-large', message: `the file has ${bytes.length} bytes`, allowed: `at most ${largestFile}` });
   }
-  return readDesign(decode(bytes), options);
+  return decode(bytes);
 }
 
 function decode(bytes: Uint8Array): string {

@@ -1,4 +1,15 @@
 export { type ArmOptions, armOf, type LaminateArm } from './arm-of.js';
+export { type PredictOptions, predictCoupon } from './coupon/predict-coupon.js';
+export type {
+  Coupon,
+  CouponChange,
+  CouponPrediction,
+  CouponSpecimen,
+  CouponStitching,
+  CouponTest,
+  DensityPoint,
+  Estimated,
+} from './coupon/types.js';
 export { type BentArm, type BentArmInput, type BentArmPoint, bentArm } from './elastica.js';
 export type { PeelSpecimen } from './peel-specimen.js';
 export { simulatePeel } from './simulate-peel.js';

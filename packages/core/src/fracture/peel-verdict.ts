@@ -14,23 +14,24 @@ const farthest = 100;
  *
  * The peel is followed once more with that unbreakable; what gives way then is the next, and its load over the first the margin: below 1
  * where stronger threads would bend the arms more sharply and break them at a lower load. (The bond gives way first in
- * nearly every peel, at its own low load; that would say nothing of the stitching.)
+ * nearly every peel, at its own low load; that would say nothing of the stitching. Where an arm breaks before it does, it is the next.)
  */
-export function peelVerdict(prepared: PreparedPeel, path: PeelPath): SpecimenResult['verdict'] {
+export function peelVerdict(prepared: PreparedPeel, path: PeelPath, width: number): SpecimenResult['verdict'] {
   const { peel, limits } = prepared;
   // A test that ends before anything happens is taken further.
   const whole = path.events.length > 0 ? path : followPeel(peel, { ...limits, displacement: Number.POSITIVE_INFINITY });
   const first = limitedBy(prepared, whole) ?? onset(whole);
-  if (!(first.load > 0) || !canFail(prepared, first.kind)) return { first: first.kind };
+  const limit = { first: first.kind, load: first.load * prepared.units.force * width };
+  const grown = whole.events.some(({ kind }) => kind === 'bond');
+  if (!(first.load > 0) || (!canFail(prepared, first.kind) && grown)) return limit;
   const again = followPeel(without(prepared, first.kind), {
     ...limits,
     ...(first.kind === 'bond' ? { bondHolds: true } : {}),
     displacement: Number.POSITIVE_INFINITY,
     untilRow: { load: farthest * first.load },
   } satisfies PathLimits);
-  const next = limitedBy(prepared, again);
-  if (next === undefined) return { first: first.kind };
-  return { first: first.kind, next: next.kind, margin: next.load / first.load };
+  const next = limitedBy(prepared, again) ?? (grown ? undefined : onset(again));
+  return next === undefined ? limit : { ...limit, next: next.kind, margin: next.load / first.load };
 }
 
 /** Whether there is anything else that could give way. */

@@ -62,8 +62,11 @@ export function simulatePeel(specimen: PeelSpecimen): SpecimenResult {
     events: eventsOf(prepared, path, displacement, width),
     resistance,
     peakForce: Math.max(...states.map(({ load }) => load)),
+    ...(peel.limits.some(({ tension, compression }) => Number.isFinite(Math.min(tension, compression))) && {
+      armShare: Math.max(...path.points.map(({ strainShare }) => strainShare)),
+    }),
     zoneLength: Math.max(...path.points.map(({ zone }) => zone)) * units.length,
-    verdict: peelVerdict(prepared, path),
+    verdict: peelVerdict(prepared, path, width),
     energyError,
     notes: notesOn(specimen, path, energyError),
     sources: ['reissner-1972', 'kinloch-lau-williams-1994', 'kanninen-1973', 'selvage-2026-derivation'],
@@ -88,6 +91,7 @@ function eventsOf(
         displacement: displacement[point] ?? 0,
         crackLength: at.length * units.length,
         ...(broken === undefined ? {} : { row: broken.index }),
+        byLoad: at.byLoad * units.force,
       },
     ];
   });

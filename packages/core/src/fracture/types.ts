@@ -41,6 +41,8 @@ export interface SpecimenEvent {
   readonly crackLength: number;
   /** Index of the row that gives way. */
   readonly row?: number;
+  /** Toughness that a tester works out from the load at the moment, before any jump, J/m². */
+  readonly byLoad: number;
 }
 
 /** A state on the way. Energies in J. */
@@ -75,10 +77,17 @@ export interface SpecimenResult {
   readonly resistance: readonly ResistancePoint[];
   /** N */
   readonly peakForce: number;
+  /** Largest share of its failure strain that an arm reached; absent where none is known. */
+  readonly armShare?: number;
   /** Longest stretch of crack bridged at once, m; 0 without rows. */
   readonly zoneLength: number;
-  /** What gives way first; what would be next, and by what factor of load it is further; both absent when nothing else is in reach. */
-  readonly verdict: { readonly first: Verdict; readonly next?: Verdict; readonly margin?: number };
+  /** What limits it - the arm if one breaks, else the rows that give way at the highest load, else the bond - and the load borne until then, N; what would be next, and by what factor of load it is further; both absent when nothing else is in reach. */
+  readonly verdict: {
+    readonly first: Verdict;
+    readonly load: number;
+    readonly next?: Verdict;
+    readonly margin?: number;
+  };
   /** |work - elastic - bond - thread - friction - released| over work, at its worst. */
   readonly energyError: number;
   readonly notes: readonly Note[];

@@ -3,6 +3,6 @@ export { type BoundaryValueProblem, solveBoundaryValue } from './boundary-value.
 export { choleskyOf } from './cholesky.js';
 export { cosDegrees, fibreAngle, sinCosDegrees, sinDegrees } from './degrees.js';
 export { quantile } from './quantile.js';
-export { uniformRandom, xoshiro128 } from './random.js';
+export { type RandomGenerator, type RandomState, randomGenerator, uniformRandom, xoshiro128 } from './random.js';
 export { rootBetween } from './root-between.js';
 export { invertSpd3 } from './spd3.js';

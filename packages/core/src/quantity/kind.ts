@@ -44,6 +44,7 @@ export const kinds = {
   momentPerLength: kind('a moment per length', 'N', 'N', 'in*lbf/in', 'N*m/m', 'N*mm/mm'),
   couplingStiffness: kind('a coupling stiffness', 'N', 'N', 'lbf', 'kN'),
   bendingStiffness: kind('a bending stiffness per width', 'N*m', 'N*mm', 'in*lbf', 'N*m'),
+  energy: kind('an energy', 'J', 'mJ', 'in*lbf', 'J', 'N*m', 'N*mm'),
   toughness: kind('a toughness', 'J/m^2', 'J/m^2', 'in*lbf/in^2', 'kJ/m^2', 'N/mm'),
   temperature: kind('a temperature', 'K', 'degC', 'degF', 'K'),
   temperatureChange: kind('a temperature difference', 'K', 'K', 'degF', 'degC'),

@@ -3,6 +3,7 @@ import type { UnitSystem } from '../quantity/index.js';
 import type { Block, Report } from './blocks.js';
 import { cautionSection, materialsSection } from './sections/closing.js';
 import { constituentsSection } from './sections/constituents.js';
+import { couponSection } from './sections/coupons/section.js';
 import { laminateSection } from './sections/laminate.js';
 import { loadSection } from './sections/loads.js';
 import { overviewSection } from './sections/overview.js';
@@ -31,8 +32,9 @@ export function report(model: Model | Results, options: ReportOptions = {}): Rep
       : [
           ...overview,
           ...results.laminates.flatMap((one) => laminateSection(one, units)),
-          ...results.model.stitching.flatMap((one) => stitchingSection(one, units)),
+          ...results.stitching.flatMap((one) => stitchingSection(one, units)),
           ...results.loads.flatMap((one, i) => loadSection(one, units, results.loads.slice(0, i))),
+          ...results.coupons.flatMap((one, i) => couponSection(one, units, results.coupons.slice(0, i))),
           ...constituentsSection(results, units),
           ...materialsSection(results),
           cautionSection(results),

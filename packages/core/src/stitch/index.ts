@@ -1,6 +1,12 @@
 export { type ArealFraction, arealFraction, type Seam, type SideFraction } from './areal-fraction.js';
-export { type BridgingInterval, bridgingInterval, type SamplingOptions } from './bridging/bridging-interval.js';
-export { type BridgingInput, type BridgingPath, bridgingLaw, lawOf, type PathLaw } from './bridging/bridging-law.js';
+export type { BridgingInput, BridgingPath } from './bridging/bridging-input.js';
+export {
+  type BridgingInterval,
+  bridgingInterval,
+  type SamplingOptions,
+  startSampling,
+} from './bridging/bridging-interval.js';
+export { bridgingLaw, lawOf, type PathLaw } from './bridging/bridging-law.js';
 export {
   type BridgingModel,
   type BridgingSide,
@@ -10,9 +16,13 @@ export {
 } from './bridging/bridging-model.js';
 export { type BridgingParameters, bridgingParameters } from './bridging/bridging-parameters.js';
 export { type GivingWay, givingWay, type PullOut } from './bridging/failure-sites.js';
+export { measuredInterval } from './bridging/measured-interval.js';
 export { type MeasuredPoint, measuredBridgingLaw } from './bridging/measured-law.js';
 export { openingWork } from './bridging/opening-law.js';
 export type { BridgingState, CrackMovement } from './bridging/path-law.js';
+export type { RodInput, RodParameters } from './bridging/rod.js';
+export { openingAt } from './bridging/slip.js';
+export type { Float, YieldingBend } from './bridging/yielding-bend.js';
 export type { BridgingCurve, BridgingFailure, BridgingLaw, Interval } from './bridging-types.js';
 export { inMillimetres, requirePositive } from './check.js';
 export { checkPattern } from './check-pattern.js';
@@ -33,8 +43,9 @@ export type { PublishedChange } from './in-plane/published.js';
 export { type NearestNeighbour, nearestNeighbour } from './nearest-neighbour.js';
 export { type NeedleRange, needleDiameter, needleFor, needleRatio } from './needle.js';
 export { countInField, type FieldCount, penetrations } from './positions.js';
-export { bridgingPriors, inPlanePriors, type Prior, zonePriors } from './priors.js';
+export { bridgingPriors, inPlanePriors, type Prior, rodPriors, specimenPriors, zonePriors } from './priors.js';
 export { type RowsMet, rowsMetAcross, rowsMetAlong } from './rows-met.js';
+export { samplePrior } from './sample-prior.js';
 export { type SewingTimeInput, sewingTime } from './sewing-time.js';
 export type { SewnRows } from './sewn-rows.js';
 export {

@@ -26,8 +26,14 @@ type Shelf<Name extends string> = Readonly<Record<Name, Prior>>;
 /** What the bridging law of one penetration needs besides thread and geometry. */
 export const bridgingPriors = table.bridging as Shelf<keyof typeof table.bridging>;
 
+/** What the bridging law of a rod needs besides its own numbers. */
+export const rodPriors = table.rod as Shelf<keyof typeof table.rod>;
+
 /** What turns the bridging length scale into the length of a zone. */
 export const zonePriors = table.zone as Shelf<keyof typeof table.zone>;
+
+/** What scatters in a test specimen besides its stitches. */
+export const specimenPriors = table.specimen as Shelf<keyof typeof table.specimen>;
 
 /** What the in-plane price of stitching needs. */
 export const inPlanePriors = table.inPlane as Shelf<keyof typeof table.inPlane>;

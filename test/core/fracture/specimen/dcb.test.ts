@@ -175,7 +175,8 @@ describe('a double cantilever beam with rows', () => {
 
 describe('the verdict of a double cantilever beam', () => {
   it('is the bond alone where nothing else can give way', () => {
-    expect(simulateDcb(plain).verdict).toEqual({ first: 'bond' });
+    const { verdict, events } = simulateDcb(plain);
+    expect(verdict).toEqual({ first: 'bond', load: events[0]?.load });
   });
 
   it('names the arm next, by the load at its breaking strain', () => {
@@ -197,18 +198,35 @@ describe('the verdict of a double cantilever beam', () => {
     expect(verdict.margin).toBeGreaterThan(1);
   });
 
-  it('is the thread where rows stand far behind the tip of a tough bond', () => {
+  it('is the rows where nothing else breaks, at the load that the first of them took', () => {
+    const { verdict, events, peakForce } = simulateDcb({ ...plain, rows: rowsOf(52 * mm, 5 * mm, 10) });
+    expect(verdict).toEqual({ first: 'threadAtAnchor', load: peakForce });
+    expect(events.find(({ row }) => row === 0)?.load).toBeLessThanOrEqual(peakForce);
+  });
+
+  it('is the rows even where one far behind the tip breaks before the bond grows', () => {
     const { verdict, events } = simulateDcb({ ...plain, bondToughness: 1500, rows: [brittle(40 * mm, 2e5, 10)] });
-    expect([verdict.first, verdict.next]).toEqual(['threadAtCrack', 'bond']);
+    expect([verdict.first, verdict.next]).toEqual(['threadAtCrack', undefined]);
+    expect(verdict.load).toBe(events[0]?.load);
     expect(events[0]?.row).toBe(0);
+  });
+
+  it('names the stronger of two kinds of rows, and the arm behind it', () => {
+    const strong = armOf(cloth, { tension: 0.02, compression: 0.02 });
+    const rows = [...rowsOf(52 * mm, 5 * mm, 4), brittle(75 * mm, 2e5, 1200)];
+    const { verdict } = simulateDcb({ ...plain, arms: [strong, strong], rows });
+    expect([verdict.first, verdict.next]).toEqual(['threadAtCrack', 'arm']);
     expect(verdict.margin).toBeGreaterThan(1);
   });
 
-  it('of an arm that breaks on the way follows the rows that overload it', () => {
+  it('is the arm that breaks on the way, overloaded by the rows, which would be next', () => {
     const weak = armOf(cloth, { tension: 0.006, compression: 0.006 });
     const { verdict, events } = simulateDcb({ ...plain, arms: [weak, weak], rows: rowsOf(52 * mm, 5 * mm, 18) });
-    expect(verdict.first).toBe('bond');
+    expect([verdict.first, verdict.next]).toEqual(['arm', 'threadAtAnchor']);
     expect(events.at(-1)?.kind).toBe('arm');
+    const endless = simulateDcb({ ...plain, rows: rowsOf(52 * mm, 5 * mm, 18) });
+    const first = endless.events.find(({ row }) => row !== undefined)?.load ?? 0;
+    expectNear((verdict.margin ?? 0) * verdict.load, first, 1e-3);
     const alone = simulateDcb({ ...plain, arms: [weak, weak] });
     expect(alone.events.map(({ kind }) => kind)).toEqual(['bond']);
   });

@@ -7,6 +7,7 @@ import {
   type Interval,
   inPlanePriors,
   type Prior,
+  rodPriors,
   stitchType,
   zonePriors,
 } from '../../../../packages/core/src/stitch/index.js';
@@ -67,8 +68,8 @@ describe('the range of a bridging law', () => {
   });
 });
 
-const shelves: readonly (readonly [string, Prior])[] = [bridgingPriors, zonePriors, inPlanePriors].flatMap((shelf) =>
-  Object.entries(shelf),
+const shelves: readonly (readonly [string, Prior])[] = [bridgingPriors, rodPriors, zonePriors, inPlanePriors].flatMap(
+  (shelf) => Object.entries(shelf),
 );
 
 describe('the priors of stitching', () => {
@@ -84,6 +85,12 @@ describe('the priors of stitching', () => {
       expect(['published', 'measured', 'derived', 'assumed'], name).toContain(prior.basis);
       expect(['read', 'quoted', 'recalled', 'computed', 'invented'], name).toContain(prior.access);
     }
+  });
+
+  it('know the confinement of a face by its slip lines: a wedge of half angle a bears 1 + a times its plane strength', () => {
+    const { value, low, high } = bridgingPriors.faceConfinement;
+    expect([value, low, high]).toEqual([Math.PI / 4, 0, Math.PI / 2].map((a) => Math.round(10 * (1 + a)) / 10));
+    expect(bridgingPriors.bendRadius.low).toBe(0.5);
   });
 
   it('have the median of a lognormal in the geometric middle of its range, within 5 %', () => {

@@ -54,6 +54,8 @@ describe('a bridging law is refused', () => {
         name,
       ).toEqual(refused);
     }
+    expect(codesOf(() => bridgingParameters({ floatGrip: 1.2 }))).toEqual(refused);
+    expect(bridgingParameters({ bendRadius: 0, bendFriction: 0, floatGrip: 0 }).floatGrip).toBe(0);
     expect(bridgingParameters({ frictionStress: 0, beddingIn: 0, siteScatter: 0 }).frictionStress).toBe(0);
     expect(codesOf(() => bridgingLaw(penetration({ parameters: { packing: 0.95 }, needleThread: aramid })))).toEqual(
       refused,

@@ -29,6 +29,10 @@ export const plain: BridgingParameters = {
   siteScatter: 0,
   bearingPressure: 200e6,
   bearingWidth: 0.92,
+  bendRadius: 1.5,
+  faceConfinement: 1.8,
+  bendFriction: 0.3,
+  floatGrip: 0.5,
 };
 
 /** A crack at mid-thickness through a modified lockstitch of the demonstration thread. */

@@ -3,6 +3,7 @@ import type { LaminateModel, Model } from '../model.js';
 import type { Design } from '../read.js';
 import { locate, parseSource } from '../source.js';
 import { newContext } from './context.js';
+import { assembleCoupons } from './coupons.js';
 import { assembleLaminate, type Layers } from './laminates.js';
 import { assembleLoads } from './loads.js';
 import { materialModels } from './materials.js';
@@ -20,10 +21,14 @@ export function assemble(design: Design): Model {
   const laminates = new Map<string, LaminateModel | undefined>();
   for (const [name, entry] of Object.entries(design.laminates))
     laminates.set(name, assembleLaminate(context, layers, name, entry));
-  const stitching = Object.entries(design.stitching ?? {}).map(([name, entry]) =>
-    assembleStitching(context, laminates, name, entry),
+  const stitching = new Map(
+    Object.entries(design.stitching ?? {}).map(([name, entry]) => [
+      name,
+      assembleStitching(context, laminates, name, entry),
+    ]),
   );
   const loads = assembleLoads(context, laminates);
+  const coupons = assembleCoupons(context, { laminates, stitching });
   if (context.problems.length > 0) throw new SelvageError(locate(context.problems, parseSource(design.source.text)));
   const { title, units = 'metric', notes = [], targets = [] } = design;
   const assembled = [...laminates.values()].filter((one) => one !== undefined);
@@ -34,7 +39,8 @@ export function assemble(design: Design): Model {
     provenance: [...context.used.values()],
     materials: materialModels(layers, assembled),
     laminates: assembled,
-    stitching: stitching.filter((one) => one !== undefined),
+    stitching: [...stitching.values()].filter((one) => one !== undefined),
+    coupons,
     loads,
     targets,
     source: design.source,

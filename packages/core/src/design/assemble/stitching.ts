@@ -11,6 +11,7 @@ import {
 } from '../../stitch/index.js';
 import type { LaminateModel, StitchingModel } from '../model.js';
 import type { StitchingEntry } from '../schema/design.js';
+import { bridgingOf } from './bridging.js';
 import { defined, useLibrary, useOwn } from './constituents.js';
 import { attempt, type Context, own, unknownName } from './context.js';
 
@@ -175,6 +176,7 @@ export function assembleStitching(
       if (needleThread === undefined || (entry.underThread !== undefined && underThread === undefined))
         return undefined;
       if (entry.laminate !== undefined && laminate === undefined) return undefined;
+      const bridging = bridgingOf(entry, { needle: needleThread, under: underThread }, path);
       const dry = dryThickness(entry, laminate, path);
       const plan: StitchPlan = defined({
         type: entry.stitchType,
@@ -197,6 +199,7 @@ export function assembleStitching(
       return {
         ...defined({ name, title: entry.title, note: entry.note, laminate: entry.laminate }),
         plan,
+        bridging,
         summary: { ...summary, notes: [...dry.notes, ...summary.notes] },
       } as StitchingModel;
     },

@@ -1,15 +1,16 @@
 import { bibliography } from '../../material/index.js';
-import { type Problem, SelvageError } from '../../problem/index.js';
 import { type SourceKey, uniqueSources } from '../../provenance/index.js';
 import type { Model } from '../model.js';
-import { locate, parseSource } from '../source.js';
+import { type CouponResult, couponResults, couponSources } from './coupons.js';
+import { couponData } from './coupons-data.js';
 import { type LaminateResult, laminateData, laminateResult } from './laminates.js';
 import { type LoadResult, loadData, loadResult, loadSources } from './loads.js';
 import { type MaterialResult, materialResults } from './materials.js';
 import { materialData } from './materials-data.js';
-import { stitchingData } from './stitching.js';
-import { type TargetResult, targetResult } from './targets.js';
+import { type StitchingResult, stitchingData, stitchingResults, stitchingSources } from './stitching.js';
+import { judgeTargets, type TargetResult } from './targets.js';
 
+export { type CouponResult, couponNotes } from './coupons.js';
 export type { BlisterResult, Film } from './laminate-blister.js';
 export type { LaminateChecks } from './laminate-checks.js';
 export type { FirstOpening, FreeEdgeResult } from './laminate-edge.js';
@@ -21,6 +22,11 @@ export type { Residual } from './load-residual.js';
 export type { LoadStrength } from './load-strength.js';
 export { type LoadResult, loadNotes } from './loads.js';
 export type { CuredFabric, FabricResult, FibreModels, ListedPlyResult, MaterialResult } from './materials.js';
+export type { MidPlane } from './stitch-crack.js';
+export type { StitchGrowth } from './stitch-growth.js';
+export type { StitchHolding, StitchLaw } from './stitch-holding.js';
+export type { LoadedFibres, StitchPrice } from './stitch-price.js';
+export type { StitchingResult } from './stitching.js';
 export type { TargetResult } from './targets.js';
 
 /** Everything that follows from a model, and the same as the JSON document of the contract. */
@@ -28,7 +34,9 @@ export interface Results {
   readonly model: Model;
   readonly materials: readonly MaterialResult[];
   readonly laminates: readonly LaminateResult[];
+  readonly stitching: readonly StitchingResult[];
   readonly loads: readonly LoadResult[];
+  readonly coupons: readonly CouponResult[];
   readonly targets: readonly TargetResult[];
   /** Keys of the bibliography, each used by a model or a value of this design. */
   readonly sources: readonly SourceKey[];
@@ -47,10 +55,13 @@ export function compute(model: Model): Results {
     const laminate = byName.get(load.laminate);
     return laminate === undefined ? [] : [loadResult(load, laminate, model.source)];
   });
+  const stitching = stitchingResults(model);
+  const coupons = couponResults(model);
   const sources = uniqueSources(
     ...laminates.map((one) => one.sources),
-    ...model.stitching.map((one) => one.summary.sources),
+    ...stitching.map(stitchingSources),
     ...loads.map(loadSources),
+    ...coupons.map(couponSources),
     ...materials.map((one) => one.sources),
     ...model.provenance.map((one) => one.sources),
   );
@@ -59,19 +70,19 @@ export function compute(model: Model): Results {
     title: model.title,
     materials: Object.fromEntries(materials.map((one) => [one.name, materialData(one)])),
     laminates: Object.fromEntries(laminates.map((one) => [one.model.name, laminateData(one)])),
-    stitching: Object.fromEntries(model.stitching.map((one) => [one.name, stitchingData(one)])),
+    stitching: Object.fromEntries(stitching.map((one) => [one.model.name, stitchingData(one)])),
     blade: null,
     loads: Object.fromEntries(loads.map((one) => [one.model.name, loadData(one)])),
-    coupons: {},
+    coupons: Object.fromEntries(coupons.map((one) => [one.model.name, couponData(one)])),
   };
-  const problems: Problem[] = [];
-  const targets = model.targets.flatMap((target, i) => targetResult(target, i, data, problems) ?? []);
-  if (problems.length > 0) throw new SelvageError(locate(problems, parseSource(model.source.text)));
+  const targets = judgeTargets(model.targets, data, model);
   return {
     model,
     materials,
     laminates,
+    stitching,
     loads,
+    coupons,
     targets,
     sources,
     data: { ...data, targets, sources: sources.map((key) => ({ key, ...bibliography[key] })) },

@@ -117,7 +117,34 @@ const byName: Readonly<Record<string, KindName>> = {
   meanRun: 'length',
   nearestNeighbour: 'length',
   sewingTime: 'time',
+  peakForce: 'force',
+  crackLength: 'length',
+  displacement: 'length',
+  splitLength: 'length',
+  naturalLength: 'length',
+  armStrain: 'strain',
+  steady: 'toughness',
+  specimen: 'toughness',
+  ceiling: 'toughness',
+  byLoad: 'toughness',
+  byArea: 'toughness',
+  growth: 'length',
+  pointOfNoReturn: 'perArea',
+  crackDepth: 'length',
+  openingAtPeak: 'length',
+  work: 'energy',
+  toughnessAdded: 'toughness',
+  bridgingLength: 'length',
+  rowDistance: 'length',
+  bandWidth: 'length',
+  spacing: 'length',
 };
+
+/** Members of one group that are all of one kind. */
+const within = (group: string, members: readonly string[], kind: KindName): Record<string, KindName> =>
+  Object.fromEntries(members.map((member) => [`${group}.${member}`, kind]));
+
+const interval = (group: string, kind: KindName) => within(group, ['median', 'low', 'high'], kind);
 
 /** The kind of a number by the last names of its path, where the last one alone would say something else. */
 const byNames: Readonly<Record<string, KindName>> = {
@@ -132,6 +159,29 @@ const byNames: Readonly<Record<string, KindName>> = {
   'panel.deflectionThin': 'length',
   'blister.length': 'length',
   'blister.width': 'length',
+  'onset.load': 'force',
+  'verdict.load': 'force',
+  'states.load': 'force',
+  'events.load': 'force',
+  'law.opening': 'length',
+  'law.force': 'force',
+  'peak.opening': 'length',
+  'peak.force': 'force',
+  'rows.position': 'length',
+  'test.variation': 'fraction',
+  ...within('zone', ['computed', 'low', 'high', 'needed'], 'length'),
+  ...within('shares', ['bond', 'threadAtCrack', 'threadAtAnchor', 'threadPullOut', 'arm'], 'fraction'),
+  ...interval('peakForceInterval', 'force'),
+  ...interval('openingAtPeakInterval', 'length'),
+  ...interval('workInterval', 'energy'),
+  ...interval('toughnessAddedInterval', 'toughness'),
+  ...within('curve', ['opening'], 'length'),
+  ...within('curve', ['force'], 'force'),
+  ...interval('splitLengthInterval', 'length'),
+  ...interval('toughness.interval', 'toughness'),
+  ...interval('steadyInterval', 'toughness'),
+  ...interval('steady', 'toughness'),
+  ...interval('specimen', 'toughness'),
 };
 
 /** Groups whose members are pure numbers, whatever their names mean elsewhere. */
@@ -141,6 +191,7 @@ const pureNumbers: ReadonlySet<string> = new Set([
   'departure',
   'relativeSpread',
   'xi',
+  'elasticity',
 ]);
 
 /** What kind of quantity stands at a path of the JSON report; a plain number when its name says nothing else. */

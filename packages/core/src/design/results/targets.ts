@@ -1,6 +1,8 @@
-import { nearestHint, type Path, type Problem } from '../../problem/index.js';
+import { nearestHint, type Path, type Problem, SelvageError } from '../../problem/index.js';
 import { type KindName, parseQuantity } from '../../quantity/index.js';
+import type { Model } from '../model.js';
 import type { TargetEntry } from '../schema/design.js';
+import { locate, parseSource } from '../source.js';
 import { kindAt } from './quantities.js';
 
 /** A target with what came of it; value and limits in SI. */
@@ -39,24 +41,33 @@ function limit(given: string | number, kind: KindName, path: Path, problems: Pro
   return undefined;
 }
 
-function missing(target: TargetEntry, found: ReturnType<typeof follow>, path: Path): Problem {
-  const parts = target.quantity.split('.');
+/**
+ * A number of the JSON document by its dotted path, with what kind of quantity it is.
+ * @throws SelvageError `unknown-name` no number there, with the names that there are and the nearest right spelling
+ */
+export function quantityAt(data: unknown, quantity: string): { readonly value: number; readonly kind: KindName } {
+  const parts = quantity.split('.');
+  const found = follow(data, parts);
+  if (found.value === undefined) throw new SelvageError([missing(quantity, found)]);
+  return { value: found.value, kind: kindAt(parts) };
+}
+
+function missing(quantity: string, found: ReturnType<typeof follow>): Problem {
+  const parts = quantity.split('.');
   if (found.none) {
     return {
       code: 'unknown-name',
-      message: `\`${target.quantity}\` has no value in this design`,
+      message: `\`${quantity}\` has no value in this design`,
       allowed: 'a quantity that is not null in the JSON report',
       hint: 'nothing sets it a limit here (a face in tension, a load that stresses nothing), or a value that it needs is not given; the report of this part says which',
-      path,
     };
   }
   const wrong = parts[found.at];
   if (found.at === 3 && parts[0] === 'loads' && parts[2] === 'failure' && found.names.length === 0) {
     return {
       code: 'unknown-name',
-      message: `the report has no \`${target.quantity}\`: a layer of the laminate has no strengths`,
+      message: `the report has no \`${quantity}\`: a layer of the laminate has no strengths`,
       allowed: 'a laminate whose layers, cores aside, all have Xt, Xc, Yt, Yc and S',
-      path,
     };
   }
   const allowed =
@@ -65,16 +76,29 @@ function missing(target: TargetEntry, found: ReturnType<typeof follow>, path: Pa
       : `${found.at === 0 ? 'a path begins with' : `after \`${parts.slice(0, found.at).join('.')}\``}: ${found.names.slice(0, 30).join(', ')}`;
   return {
     code: 'unknown-name',
-    message:
-      wrong === undefined ? `\`${target.quantity}\` is not a number` : `the report has no \`${target.quantity}\``,
+    message: wrong === undefined ? `\`${quantity}\` is not a number` : `the report has no \`${quantity}\``,
     allowed,
     ...(wrong === undefined ? {} : nearestHint(wrong, found.names)),
-    path,
   };
 }
 
+/**
+ * Targets of a design with what came of them.
+ * @throws SelvageError with places in the file: a quantity or a limit that cannot be read
+ */
+export function judgeTargets(
+  targets: readonly TargetEntry[],
+  data: unknown,
+  { source }: Pick<Model, 'source'>,
+): TargetResult[] {
+  const problems: Problem[] = [];
+  const results = targets.flatMap((target, i) => targetResult(target, i, data, problems) ?? []);
+  if (problems.length > 0) throw new SelvageError(locate(problems, parseSource(source.text)));
+  return results;
+}
+
 /** Evaluates one target; its problems, if any, are added to the list and nothing is returned. */
-export function targetResult(
+function targetResult(
   target: TargetEntry,
   index: number,
   data: unknown,
@@ -84,7 +108,7 @@ export function targetResult(
   const parts = target.quantity.split('.');
   const found = follow(data, parts);
   if (found.value === undefined) {
-    problems.push(missing(target, found, [...path, 'quantity']));
+    problems.push({ ...missing(target.quantity, found), path: [...path, 'quantity'] });
     return undefined;
   }
   const given = [target.atLeast, target.atMost, target.within].filter((one) => one !== undefined);

@@ -1,9 +1,12 @@
 import * as z from 'zod/mini';
+import { couponEntry } from './coupons.js';
 import { choice, listOf, named, section, text } from './fields.js';
 import { laminateEntry } from './laminates.js';
 import { loadEntry, targetEntry } from './loads.js';
 import { material, threadEntry } from './materials.js';
+import { searchEntry } from './search.js';
 import { stitchingEntry } from './stitching.js';
+import { toleranceEntry } from './tolerances.js';
 
 /** The design file, version 1: the one source of its types, of the JSON Schema and of the reference page. */
 export const designSchema = section('a design', {
@@ -22,7 +25,10 @@ export const designSchema = section('a design', {
   laminates: named('laminates by name', laminateEntry),
   stitching: z.optional(named('stitch plans by name', stitchingEntry)),
   loads: z.optional(named('load cases by name', loadEntry)),
+  coupons: z.optional(named('coupons by name', couponEntry)),
   targets: z.optional(listOf('a list of targets', targetEntry, 500)),
+  tolerances: z.optional(listOf('how well inputs are known, for the study of uncertainty', toleranceEntry, 200)),
+  search: z.optional(searchEntry),
 });
 
 export type DesignFile = z.output<typeof designSchema>;
@@ -38,7 +44,11 @@ export type FreeEdgeEntry = NonNullable<LaminateEntry['freeEdge']>;
 export type PanelEntry = NonNullable<LaminateEntry['panel']>;
 export type BlisterEntry = NonNullable<LaminateEntry['blister']>;
 export type StitchingEntry = NonNullable<DesignFile['stitching']>[string];
+export type BridgingEntry = NonNullable<StitchingEntry['bridging']>;
+export type CouponEntry = NonNullable<DesignFile['coupons']>[string];
 export type LoadEntry = NonNullable<DesignFile['loads']>[string];
+export type ToleranceEntry = NonNullable<DesignFile['tolerances']>[number];
+export type SearchEntry = NonNullable<DesignFile['search']>;
 export type TargetEntry = NonNullable<DesignFile['targets']>[number];
 
 /** JSON Schema (draft-07) of the design file, for editors. */

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { stitchTypeIds } from '../../stitch/index.js';
+import { bridgingEntry } from './bridging.js';
 import { choice, listOf, quantity, reference, section, text } from './fields.js';
 
 const patterns = ['parallel', 'staggered', 'zigzag', 'crossing', 'edgeRows'] as const;
@@ -69,5 +70,6 @@ export const stitchingEntry = section('a stitch plan', {
       handling: z.optional(quantity('time', 'handling of the piece', { min: 0 })),
     }),
   ),
+  bridging: z.optional(bridgingEntry),
   note: z.optional(text('a remark')),
 });

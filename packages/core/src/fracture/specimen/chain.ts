@@ -9,19 +9,30 @@ export interface Chain {
   readonly K: Float64Array;
   readonly load: Float64Array;
   readonly drive: Float64Array;
-  /** Unknown that is the opening (or sliding) at each row; that after the last for a row too far ahead to feel anything. */
+  /** Unknown that is the opening (or sliding) at each row from `Laid.first` on. */
   readonly row: Int32Array;
   /** Points where crack faces rub: their unknown and the friction force per load. */
   readonly rubs: readonly { unknown: number; perLoad: number }[];
-  /** Lays the chain for a crack length, m. */
-  lay(crackLength: number): Laid;
+  /** Lays the chain for a crack length, m; the first `spent` rows hold nothing any more. */
+  lay(crackLength: number, spent: number): Laid;
+  /** Writes the openings of the rows before `Laid.first`, from those of the others, load and displacement. */
+  fill(opening: Float64Array, load: number, displacement: number, next: number): void;
 }
 
 /** What of a chain depends on the crack length besides its arrays. The same object is handed out each time. */
 export interface Laid {
   unknowns: number;
-  /** Unknown that is the opening (or sliding) at the tip. */
+  /** Unknowns whose rows of K are the same in every chain that has as many of them. */
+  settled: number;
+  /** The first unknown on which the load acts, and the first at which anything is felt. */
+  loaded: number;
+  felt: number;
+  /** The first row that is part of the chain, and the first too far ahead to feel anything. */
+  first: number;
+  beyond: number;
+  /** Unknown that is the opening (or sliding) at the tip, and that at the point next to the load line. */
   tip: number;
+  next: number;
   direct: number;
 }
 

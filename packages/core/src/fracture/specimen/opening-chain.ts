@@ -7,78 +7,125 @@ import { bedStiffness, rootLength } from './opening-pair.js';
 const band = 3;
 const stride = band + 1;
 
-/** Decay lengths of the bed ahead of the tip after which the chain may end: e^-30 of an opening is left. */
-const quiet = 30;
+/** Decay lengths of the bed ahead of the tip beyond which nothing is felt: e^-12 of an opening is left. */
+const quiet = 12;
 
 /**
  * A pair of arms as one beam of openings: free up to the tip, on its bed from there to the end, opened at 0.
  *
- * Two unknowns a point: opening and slope. Rows ahead of the tip act beside the bed.
+ * Two unknowns a point: opening and slope. Rows ahead of the tip act beside the bed. Points go from the far end to the load line, so that what is ahead
+ * of the tip stays as it is while the crack grows; rows that hold nothing any more have no point.
  * @param pair see `openingPair`
- * @param rows places, m, above 0 and below the length
+ * @param rows places in order, m, above 0 and below the length
  */
 export function openingChain(pair: Arm, width: number, length: number, rows: readonly number[]): Chain {
   const beam = { D: pair.bendingStiffness, S: pair.shearStiffness };
   const k = bedStiffness(pair);
   const places = placesOf([0, length], rows, length);
-  const { at } = places;
-  const points = at.length + 1;
+  const { at, ofRow } = places;
+  const end = at.length - 1;
   const gaps = at.slice(1).map((place, i) => place - (at[i] ?? 0));
   const bonded = gaps.map((gap) => bedStretch(beam, k, gap));
   const open = gaps.map((gap) => freeStretch(beam, gap));
-  const K = new Float64Array((2 * points + band) * stride);
-  const load = new Float64Array(2 * points + band);
-  load[0] = 1;
-  const row = new Int32Array(rows.length);
+  const most = 2 * (at.length + 1);
+  const K = new Float64Array((most + band) * stride);
+  const load = new Float64Array(most + band);
+  const row = Int32Array.from(ofRow, (place) => 2 * (end - place));
   const root = rootLength(pair);
   const still = quiet * bedLength(pair);
-  const laid: Laid = { unknowns: 0, tip: 0, direct: 0 };
-  const { ofRow } = places;
+  const laid: Laid = {
+    unknowns: 0,
+    settled: 0,
+    loaded: 0,
+    felt: 0,
+    first: 0,
+    beyond: 0,
+    tip: 0,
+    next: 0,
+    direct: 0,
+  };
+  let nextPlace = 0;
+  let crack = Number.NaN;
 
-  const lay = (tip: number): Laid => {
+  const lay = (tip: number, spent: number): Laid => {
+    if (tip === crack && spent === laid.first) return laid;
     const { before, on } = tipAmong(places, tip, Math.max(3e-4 * root, 3e-5 * tip));
-    const extra = on ? 0 : 1;
+    const ahead = end - before;
+    let point = Math.min(ahead, laid.settled / 2);
+    K.fill(0, 2 * point * stride, (laid.unknowns + band) * stride);
+    if (point > 0) addNear(K, point, bonded[end - point] as Ends, width);
+    const add = (ends: Ends): void => {
+      addFar(K, point, ends, width);
+      point += 1;
+      addNear(K, point, ends, width);
+    };
+    while (point < ahead) add(bonded[end - point - 1] as Ends);
+    if (!on) add(bedStretch(beam, k, (at[before] as number) - tip));
+    const tipPoint = point;
+    // Points behind the tip: at all places of rows that may hold, and at the load line.
+    const held = Math.min(Math.max(ofRow[spent] ?? end, 1), before);
+    let place = on ? (at[before] as number) : tip;
+    for (let i = before - 1; i >= held; i--) {
+      add(on || i < before - 1 ? (open[i] as Ends) : freeStretch(beam, place - (at[i] as number)));
+      place = at[i] as number;
+    }
+    add(freeStretch(beam, place));
+
+    load[laid.loaded] = 0;
+    laid.loaded = 2 * point;
+    load[laid.loaded] = 1;
+    laid.unknowns = laid.loaded + 2;
+    laid.tip = 2 * tipPoint;
+    laid.next = laid.loaded - 2;
+    nextPlace = place;
     let last = before;
-    while (last < gaps.length && (at[last] as number) < tip + still) last++;
-    laid.unknowns = 2 * (last + 1 + extra);
-    laid.tip = 2 * before;
-    K.fill(0, 0, (laid.unknowns + band) * stride);
-    for (let i = 0; i < last; i++) {
-      if (!on && i === before - 1) {
-        const near = at[i] as number;
-        const far = at[before] as number;
-        add(K, i, freeStretch(beam, tip - near), width);
-        add(K, i + 1, bedStretch(beam, k, far - tip), width);
-      } else if (i < before) add(K, i, open[i] as Ends, width);
-      else add(K, i + extra, bonded[i] as Ends, width);
+    while (last < end && (at[last] as number) < tip + still) last++;
+    laid.felt = 2 * (end - last);
+    const reached = Math.max(before, end - laid.settled / 2);
+    laid.settled = 2 * ahead;
+    laid.first = spent;
+    let j = spent;
+    for (; j < row.length && (ofRow[j] as number) <= reached; j++) {
+      const own = ofRow[j] as number;
+      row[j] = own === 0 ? laid.loaded : 2 * (own < before ? tipPoint + before - own : end - own);
     }
-    for (let j = 0; j < row.length; j++) {
-      const place = ofRow[j] as number;
-      // A row beyond the end of the chain gets the unknown after the last, which stays zero.
-      row[j] = place > last ? laid.unknowns : 2 * (place < before ? place : place + extra);
-    }
+    while (j < row.length && (ofRow[j] as number) <= last) j++;
+    laid.beyond = j;
+    crack = tip;
     return laid;
   };
-  return { band, K, load, drive: load, row, rubs: [], lay };
+
+  /** Between load line and next point the moment grows in proportion, δ = Δ + s x + P x³/(6 D b), shear with it in s. */
+  const fill = (opening: Float64Array, P: number, displacement: number, next: number): void => {
+    const bend = P / (6 * beam.D * width);
+    const slope = (next - displacement) / nextPlace - bend * nextPlace * nextPlace;
+    for (let j = 0; j < laid.first; j++) {
+      const x = rows[j] as number;
+      opening[j] = displacement + x * (slope + bend * x * x);
+    }
+  };
+  return { band, K, load, drive: load, row, rubs: [], lay, fill };
 }
 
-/** Adds the stretch from a point to the next. With halves of sum and difference of its ends the two motions do not couple. */
-function add(K: Float64Array, point: number, { symmetric: s, opposed: a }: Ends, width: number): void {
+/** What a stretch adds to its point farther from the load line. With halves of sum and difference of its ends the two motions do not couple. */
+function addFar(K: Float64Array, point: number, { symmetric: s, opposed: a }: Ends, width: number): void {
   const half = width / 2;
-  const first = 2 * point * stride;
-  const second = first + stride;
-  const third = second + stride;
-  const plus = (at: number, value: number) => {
-    K[at] = (K[at] as number) + value * half;
-  };
-  plus(first, s[0] + a[0]);
-  plus(first + 1, -s[1] - a[1]);
-  plus(first + 2, s[0] - a[0]);
-  plus(first + 3, s[1] - a[1]);
-  plus(second, s[2] + a[2]);
-  plus(second + 1, a[1] - s[1]);
-  plus(second + 2, a[2] - s[2]);
-  plus(third, s[0] + a[0]);
-  plus(third + 1, s[1] + a[1]);
-  plus(third + stride, s[2] + a[2]);
+  const lift = 2 * point * stride;
+  const slope = lift + stride;
+  K[lift] = (K[lift] as number) + half * (s[0] + a[0]);
+  K[lift + 1] = (K[lift + 1] as number) + half * (s[1] + a[1]);
+  K[lift + 2] = half * (s[0] - a[0]);
+  K[lift + 3] = half * (a[1] - s[1]);
+  K[slope] = (K[slope] as number) + half * (s[2] + a[2]);
+  K[slope + 1] = half * (s[1] - a[1]);
+  K[slope + 2] = half * (a[2] - s[2]);
+}
+
+/** What it adds to the nearer one. */
+function addNear(K: Float64Array, point: number, { symmetric: s, opposed: a }: Ends, width: number): void {
+  const half = width / 2;
+  const lift = 2 * point * stride;
+  K[lift] = (K[lift] as number) + half * (s[0] + a[0]);
+  K[lift + 1] = (K[lift + 1] as number) - half * (s[1] + a[1]);
+  K[lift + stride] = (K[lift + stride] as number) + half * (s[2] + a[2]);
 }

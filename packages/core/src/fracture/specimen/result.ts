@@ -19,8 +19,9 @@ export interface Pulled {
 
 /** Pulls a specimen and says what came of it. */
 export function pull({ model, plan, width, byLoad, straight, notes, sources }: Pulled): SpecimenResult {
-  const { states, events, zoneLength, energyError, overlap } = run(model, plan);
-  const verdict = verdictOf(model, events, plan);
+  const whole = run(model, plan);
+  const { states, zoneLength, energyError, overlap } = whole;
+  const verdict = verdictOf(model, whole, plan);
   const warnings: Note[] = [];
   const bend = Math.max(...states.map(({ displacement, crackLength }) => displacement / straight.of(crackLength)));
   if (bend > straight.most) {
@@ -42,9 +43,12 @@ export function pull({ model, plan, width, byLoad, straight, notes, sources }: P
   }
   return {
     states,
-    events,
+    events: whole.events.map(({ from, ...event }) => ({ ...event, byLoad: byLoad(event.load, from) })),
     resistance: resistanceOf(states, width, byLoad),
     peakForce: Math.max(...states.map(({ load }) => load)),
+    ...(Number.isFinite(model.strainLimit) && {
+      armShare: Math.max(...states.map(({ armStrain }) => armStrain)) / model.strainLimit,
+    }),
     zoneLength,
     verdict,
     energyError,

@@ -129,15 +129,15 @@ export function leftAt(law: RowLaw, m: number): number {
 
 /** Force at an opening when the largest so far has been m, N: on the curve beyond m. */
 export function forceAfter(law: RowLaw, w: number, m: number): number {
-  if (w <= 0) return 0;
+  if (w <= 0 || m > law.end) return 0;
   if (w > m) return forceOf(law, w);
   return leftAt(law, m) * (w > law.firm ? law.stiffness * w : forceOf(law, w));
 }
 
-/** Slope of that force, N/m. */
+/** Slope of that force, N/m; at m itself that of the curve. */
 export function slopeAfter(law: RowLaw, w: number, m: number): number {
   if (w <= 0) return 0;
-  if (w > m) return slopeOf(law, w);
+  if (w >= m) return slopeOf(law, w);
   return leftAt(law, m) * (w > law.firm ? law.stiffness : slopeOf(law, w));
 }
 
@@ -152,7 +152,7 @@ function areaAt({ opening, force, area, end }: RowLaw, w: number): number {
 
 /** Energy that the row gives back from an opening w, the largest so far having been m, J. */
 export function storedAfter(law: RowLaw, w: number, m: number): number {
-  if (w <= 0) return 0;
+  if (w <= 0 || m > law.end) return 0;
   const beyond = Math.max(0, w * w - law.firm * law.firm);
   return leftAt(law, m) * (areaAt(law, Math.min(w, law.firm)) + (law.stiffness * beyond) / 2);
 }

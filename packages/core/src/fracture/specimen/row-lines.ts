@@ -1,3 +1,4 @@
+import type { Laid } from './chain.js';
 import type { ModelRow } from './model.js';
 import { forceAfter, leftAt, type RowLaw, slopeAfter } from './row-law.js';
 
@@ -10,11 +11,17 @@ const tiny = 1e-18;
 export interface RowLines {
   readonly stiffness: Float64Array;
   readonly constant: Float64Array;
-  /** Draws the lines at openings w, rows having seen `largest`: tangents, or secants. Says whether any constant differs from 0. */
-  draw(w: Float64Array, largest: Float64Array, secant: boolean): boolean;
+  /**
+   * Draws the lines at openings w of the rows of a chain, `largest` being what they have seen: tangents, or secants. `changed` is told each row
+   * whose stiffness is another than before. Says whether any constant differs from 0.
+   */
+  draw(w: Float64Array, largest: Float64Array, secant: boolean, chain: Stretch, changed: (row: number) => void): boolean;
   /** Whether all lines meet their curves at openings w. */
-  meet(w: Float64Array, largest: Float64Array): boolean;
+  meet(w: Float64Array, largest: Float64Array, chain: Stretch): boolean;
 }
+
+/** Rows of a chain: from the first up to that before `beyond`. */
+type Stretch = Pick<Laid, 'first' | 'beyond'>;
 
 /**
  * Lines in place of the curves of rows.
@@ -27,22 +34,30 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
   const stiffness = new Float64Array(count);
   const constant = new Float64Array(count);
   const laws = rows.map(({ law }) => law);
-  const nothing = laws.map((law) => tiny * Math.max(...law.force));
+  const nothing = Float64Array.from(laws, (law) => tiny * Math.max(...law.force));
+  const firm = Float64Array.from(laws, (law) => law.firm);
+  const elastic = Float64Array.from(laws, (law) => law.stiffness);
+  /** Whether a row is on a line from nothing that only what it has seen decides on. */
+  const onLine = (j: number, wj: number, m: number): boolean =>
+    wj > 0 && wj <= m && (wj > (firm[j] as number) || (laws[j] as RowLaw).straight);
 
-  const draw = (w: Float64Array, largest: Float64Array, secant: boolean): boolean => {
+  const draw: RowLines['draw'] = (w, largest, secant, { first, beyond }, changed) => {
     let constants = false;
-    for (let j = 0; j < count; j++) {
-      const law = laws[j] as RowLaw;
+    for (let j = first; j < beyond; j++) {
       const wj = w[j] as number;
       const m = largest[j] as number;
       let k = 0;
       let c = 0;
-      const fromNothing = wj > 0 && (wj > m ? secant : law.straight || wj > law.firm);
-      if (fromNothing) k = forceAfter(law, wj, m) / wj;
+      if (onLine(j, wj, m) && (secant || wj < m || m === firm[j])) k = m > (firm[j] as number) ? leftAt(laws[j] as RowLaw, m) * (elastic[j] as number) : (elastic[j] as number);
       else if (secant || wj > 0) {
-        k = secant ? leftAt(law, m) * law.steepest : slopeAfter(law, wj, m);
-        c = forceAfter(law, wj, m) - k * wj;
+        const law = laws[j] as RowLaw;
+        if (secant && wj > m) k = forceAfter(law, wj, m) / wj;
+        else {
+          k = secant ? leftAt(law, m) * law.steepest : slopeAfter(law, wj, m);
+          c = forceAfter(law, wj, m) - k * wj;
+        }
       }
+      if (k !== stiffness[j]) changed(j);
       stiffness[j] = k;
       constant[j] = c;
       if (c !== 0) constants = true;
@@ -50,10 +65,12 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
     return constants;
   };
 
-  const meet = (w: Float64Array, largest: Float64Array): boolean => {
-    for (let j = 0; j < count; j++) {
+  const meet: RowLines['meet'] = (w, largest, { first, beyond }) => {
+    for (let j = first; j < beyond; j++) {
       const wj = w[j] as number;
-      const F = forceAfter(laws[j] as RowLaw, wj, largest[j] as number);
+      const m = largest[j] as number;
+      if (m === firm[j] && stiffness[j] === elastic[j] && onLine(j, wj, m)) continue;
+      const F = forceAfter(laws[j] as RowLaw, wj, m);
       const rise = (stiffness[j] as number) * wj;
       const c = constant[j] as number;
       const allowed = exact * F + rounding * (Math.abs(rise) + Math.abs(c)) + (nothing[j] as number);

@@ -1,8 +1,8 @@
 import { fail } from '../../problem/index.js';
-import type { SpecimenEvent, SpecimenState } from '../types.js';
+import type { SpecimenState } from '../types.js';
 import { stored } from './energy.js';
 import { equilibriumOf } from './equilibrium.js';
-import { eventsOf } from './events.js';
+import { eventsOf, type Happening } from './events.js';
 import type { Model, State } from './model.js';
 import { proportionalLimit } from './proportional.js';
 import { bridgedLength, overlapAtRows, recordOf, type Sums } from './record.js';
@@ -15,7 +15,8 @@ export interface RunPlan {
   readonly crackLength: number;
   /** Displacement at the end, m; infinite for none. */
   readonly displacement: number;
-  readonly untilEvent?: boolean;
+  /** Ends where the first row gives way, or beyond this load. */
+  readonly untilRow?: { readonly load: number };
   /** Divides the steps of displacement and growth and what their energy may be off by, 1 when not given. */
   readonly refine?: number;
 }
@@ -23,7 +24,7 @@ export interface RunPlan {
 /** What a run has seen. */
 export interface Run {
   readonly states: readonly SpecimenState[];
-  readonly events: readonly SpecimenEvent[];
+  readonly events: readonly Happening[];
   readonly zoneLength: number;
   readonly energyError: number;
   /** Deepest overlap of the crack faces at a row, m. */
@@ -53,7 +54,7 @@ const smallJump = 2e-3;
  * While nothing gives way the state grows in proportion, straight to where something does. From there steps adapt so that the work of each is found again:
  * elastic, in the bond, lost by threads, rubbed away. A step that even at the smallest size sets energy free is a jump at constant displacement.
  */
-export function run(model: Model, { crackLength, displacement: end, untilEvent = false, refine = 1 }: RunPlan): Run {
+export function run(model: Model, { crackLength, displacement: end, untilRow, refine = 1 }: RunPlan): Run {
   const equilibrium = equilibriumOf(model);
   const straight = model.rows.every(({ law }) => law.straight);
   const stride = strideOf(model, crackLength, refine);
@@ -63,7 +64,7 @@ export function run(model: Model, { crackLength, displacement: end, untilEvent =
   const sums: Sums = { work: energy.elastic, friction: 0, released: 0, off: 0 };
   const nothing = { ...now, displacement: 0, load: 0, rubbed: [] };
   const states = [{ ...recordOf(model, nothing, energy, sums, crackLength), work: 0, elastic: 0, armStrain: 0 }];
-  const events: SpecimenEvent[] = [];
+  const events: Happening[] = [];
   let [zoneLength, energyError, overlap] = [bridgedLength(model, now), 0, 0];
   let step = largest / refine;
   let grew = false;
@@ -91,10 +92,11 @@ export function run(model: Model, { crackLength, displacement: end, untilEvent =
     }
     accept(reached, cost, !smooth && cost.off > 0);
     if (strain >= 1 - 1e-7) {
-      events.push({ kind: 'arm', load: now.load, displacement: now.displacement, crackLength: now.crackLength });
+      const { load, displacement, crackLength } = now;
+      events.push({ kind: 'arm', load, displacement, crackLength, from: crackLength });
       break;
     }
-    if (untilEvent && events.length > 0) break;
+    if (untilRow !== undefined && (now.load > untilRow.load || events.some(({ kind }) => kind !== 'bond'))) break;
     const most = (straight || grew ? largest : 1) / refine;
     step = Math.min(most, smooth ? 1.6 * step : slight ? step : largest / refine / 10);
   }

@@ -1,5 +1,5 @@
 import type { Equilibrium } from './equilibrium.js';
-import type { Model, State } from './model.js';
+import type { Model, ModelRow, State } from './model.js';
 
 /** A row past its greatest force, and the growth at which it got there. */
 export interface Passing {
@@ -55,42 +55,52 @@ export function settle(
   return { state, passings, complete: true };
 }
 
-/** Between a state beyond its limit and one short of it, the one on it, by the Illinois rule. */
+/**
+ * Between a state beyond its limit and one short of it, the one on it: through the last three states an inverse parabola, where that leaves the bracket
+ * or has brought little the middle.
+ */
 function backAtLimit(model: Model, equilibrium: Equilibrium, beyond: State, short: State): State {
   const over = ({ tip }: State) => tip - model.tipLimit;
   let [a, fa] = [beyond.crackLength, over(beyond)];
   let [b, fb] = [short.crackLength, over(short)];
+  let [c, fc] = [a, fa];
   let found = short;
-  let side = 0;
+  let x = a + (fa / (fa - fb)) * (b - a);
+  let last = Math.max(fa, -fb);
   for (let round = 0; round < 60; round++) {
     if (Math.abs(over(found)) <= onTheLimit * model.tipLimit || b - a <= 1e-12 * b) break;
-    const x = Math.min(b, Math.max(a, a + (fa / (fa - fb)) * (b - a)));
     found = equilibrium(x, beyond.displacement, beyond.largest, found.opening);
     const f = over(found);
+    const slow = Math.abs(f) > last / 2;
+    last = Math.abs(f);
     if (f > 0) {
+      [c, fc] = [a, fa];
       [a, fa] = [x, f];
-      if (side === 1) fb /= 2;
-      side = 1;
     } else {
+      [c, fc] = [b, fb];
       [b, fb] = [x, f];
-      if (side === -1) fa /= 2;
-      side = -1;
     }
+    const line = a + (fa / (fa - fb)) * (b - a);
+    const bend = ((fa * fb) / (fc - fb)) * ((c - a) / (fc - fa) - (b - a) / (fb - fa));
+    x = line + bend;
+    if (!(x > a && x < b) || slow) x = (a + b) / 2;
   }
   return found;
 }
 
-/** The state with what its rows have now been through. */
+/** The state with what its rows have now been through; what holds nothing any more goes through nothing. */
 function keep(model: Model, state: State, passings: Passing[]): State {
-  const largest = state.largest.slice();
-  let changed = false;
-  model.rows.forEach(({ law }, j) => {
-    const before = largest[j] as number;
-    const now = state.opening[j] as number;
-    if (now <= before) return;
-    largest[j] = now;
-    changed = true;
-    if (before <= law.peak && now > law.peak) passings.push({ row: j, crackLength: state.crackLength });
-  });
-  return changed ? { ...state, largest } : state;
+  const { opening, largest: before } = state;
+  let largest = before;
+  for (let j = 0; j < opening.length; j++) {
+    const m = before[j] as number;
+    const w = opening[j] as number;
+    if (w <= m) continue;
+    const { peak, end } = (model.rows[j] as ModelRow).law;
+    if (m > end) continue;
+    if (largest === before) largest = before.slice();
+    largest[j] = w;
+    if (m <= peak && w > peak) passings.push({ row: j, crackLength: state.crackLength });
+  }
+  return largest === before ? state : { ...state, largest };
 }

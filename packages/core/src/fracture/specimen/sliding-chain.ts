@@ -49,7 +49,17 @@ export function slidingChain(input: SlidingChainInput): Chain {
       sum + (l * (m0 * m0 + m0 * m1 + m1 * m1)) / (3 * width * pair.bonded) + (m1 - m0) ** 2 / (l * width * pair.S)
     );
   }, 0);
-  const laid: Laid = { unknowns: 0, tip: 0, direct: 0 };
+  const laid: Laid = {
+    unknowns: 0,
+    settled: 0,
+    loaded: 0,
+    felt: 0,
+    first: 0,
+    beyond: row.length,
+    tip: 0,
+    next: 0,
+    direct: 0,
+  };
   const { ofRow } = places;
 
   /** Adds the stretch between two points: its stiffness, what moments do to its ends, and what it bends by itself. */
@@ -106,5 +116,5 @@ export function slidingChain(input: SlidingChainInput): Chain {
     });
     return laid;
   };
-  return { band, K, load, drive, row, rubs, lay };
+  return { band, K, load, drive, row, rubs, lay, fill: () => undefined };
 }

@@ -1,29 +1,66 @@
-import type { SpecimenEvent, SpecimenResult, Verdict } from '../types.js';
+import type { SpecimenResult, Verdict } from '../types.js';
 import type { Model } from './model.js';
 import type { RowLaw } from './row-law.js';
-import { type RunPlan, run } from './run.js';
+import { type Run, type RunPlan, run } from './run.js';
 
-/** Displacement up to which the next thing is looked for, as a multiple of that at the first. */
+/** Displacement and load up to which the next thing is looked for, as a multiple of those at the first. */
 const farthest = 100;
 
 /** Opening to which an unbreakable row goes on, as a multiple of that at its greatest force. */
 const endless = 1e6;
 
 /**
- * What gives way first, and what would be next if it did not: the model is run again with the bond, the threads or the arms past breaking.
- * The margin is the load of the next over that of the first. A test that ends before anything does is
- * taken further.
+ * What a specimen is limited by: the arm where one breaks, else the row that gives way at the highest load, else the bond.
+ *
+ * The model is run again with that unbreakable; what limits it then is the next, and its load over the first the margin: below 1 where stronger threads
+ * would break the arms at a lower load. The bond is next only where an arm breaks before it grows: else it gave way long before, and
+ * at its own load. A test that ends before anything does is taken further.
  */
-export function verdictOf(model: Model, events: readonly SpecimenEvent[], plan: RunPlan): SpecimenResult['verdict'] {
-  const onward = { ...plan, displacement: Number.POSITIVE_INFINITY, untilEvent: true };
-  const first = events[0] ?? run(model, onward).events[0];
+export function verdictOf(model: Model, asTested: Run, plan: RunPlan): SpecimenResult['verdict'] {
+  const whole = asTested.events.length > 0 ? asTested : run(model, { ...plan, displacement: Number.POSITIVE_INFINITY });
+  const first = limitedBy(whole) ?? onset(whole);
   // A crack that nothing opens at its tip never grows and breaks nothing.
-  if (first === undefined) return { first: 'bond' };
-  const stronger = without(model, first.kind);
+  if (first === undefined) return { first: 'bond', load: mostLoad(whole, Number.POSITIVE_INFINITY) };
+  const limit = { first: first.kind, load: first.load };
+  const grown = onset(whole) !== undefined;
+  if (!canFail(model, first.kind) && grown) return limit;
   const displacement = farthest * first.displacement;
-  const [next] = run(stronger, { ...plan, displacement, untilEvent: true }).events;
-  if (next === undefined) return { first: first.kind };
-  return { first: first.kind, next: next.kind, margin: next.load / first.load };
+  const again = run(without(model, first.kind), { ...plan, displacement, untilRow: { load: farthest * first.load } });
+  const next = limitedBy(again) ?? (grown ? undefined : onset(again));
+  return next === undefined ? limit : { ...limit, next: next.kind, margin: next.load / first.load };
+}
+
+interface Limit {
+  readonly kind: Verdict;
+  readonly load: number;
+  readonly displacement: number;
+}
+
+function limitedBy(tested: Run): Limit | undefined {
+  const limits = tested.events
+    .filter(({ kind }) => kind !== 'bond')
+    .map(({ kind, load, displacement }) => ({
+      kind,
+      displacement,
+      load: Math.max(load, mostLoad(tested, displacement)),
+    }));
+  const highest = limits.reduce<Limit | undefined>(
+    (most, one) => (one.load > (most?.load ?? 0) ? one : most),
+    undefined,
+  );
+  return limits.find(({ kind }) => kind === 'arm') ?? highest;
+}
+
+/** What had to be borne to get to a displacement: the load may have been higher before. */
+function mostLoad({ states }: Run, displacement: number): number {
+  return states.reduce((most, state) => (state.displacement <= displacement ? Math.max(most, state.load) : most), 0);
+}
+
+const onset = ({ events }: Run): Limit | undefined => events.find(({ kind }) => kind === 'bond');
+
+/** Whether there is anything else than the bond that could give way. */
+function canFail({ rows, strainLimit }: Model, besides: Verdict): boolean {
+  return (besides !== 'arm' && Number.isFinite(strainLimit)) || rows.some(({ failure }) => failure !== besides);
 }
 
 function without(model: Model, kind: Verdict): Model {

@@ -11,6 +11,8 @@ export interface ChartSeries {
   readonly closed?: boolean;
   /** For points that are no line: signs alone, or each on a stem from x = 0. */
   readonly apart?: 'signs' | 'stems';
+  /** Shaded between two values of y, for example where nine in ten lie. */
+  readonly range?: readonly { readonly x: number; readonly low: number; readonly high: number }[];
 }
 
 /** A single point with its name beside it, for example the load within an envelope. */
@@ -18,6 +20,8 @@ export interface ChartMark {
   readonly label: string;
   readonly x: number;
   readonly y: number;
+  /** The name may be left out where it would cover another name or mark. */
+  readonly spare?: true;
 }
 
 /** A horizontal band between two values of y, for example a layer between two heights. */
@@ -43,6 +47,8 @@ export interface ChartInput {
   readonly series: readonly ChartSeries[];
   readonly marks?: readonly ChartMark[];
   readonly bands?: readonly ChartBand[];
+  /** Upright bands between two values of x, told by letters. */
+  readonly columns?: readonly ChartBand[];
   readonly units: UnitSystem;
   /** What the reader should see in it; ends the description in words. */
   readonly summary?: string;
@@ -66,7 +72,7 @@ const mostSeries = 6;
 const largest = 1e300;
 
 /** Refuses a chart without series or with too many, a series without points, and numbers that have no place on paper. */
-export function checkChart({ id, x, y, series, marks = [], bands = [], units }: ChartInput): void {
+export function checkChart({ id, x, y, series, marks = [], bands = [], columns = [], units }: ChartInput): void {
   if (series.length === 0 || series.length > mostSeries) {
     fail({
       code: 'out-of-range',
@@ -82,7 +88,7 @@ export function checkChart({ id, x, y, series, marks = [], bands = [], units }: 
       allowed: 'finite numbers',
     });
   };
-  for (const { label, points } of series) {
+  for (const { label, points, range = [] } of series) {
     if (points.length === 0) {
       fail({
         code: 'out-of-range',
@@ -94,6 +100,11 @@ export function checkChart({ id, x, y, series, marks = [], bands = [], units }: 
       place(label, x, point.x);
       place(label, y, point.y);
     }
+    for (const point of range) {
+      place(label, x, point.x);
+      place(label, y, point.low);
+      place(label, y, point.high);
+    }
   }
   for (const mark of marks) {
     place(mark.label, x, mark.x);
@@ -102,5 +113,9 @@ export function checkChart({ id, x, y, series, marks = [], bands = [], units }: 
   for (const band of bands) {
     place(band.label, y, band.from);
     place(band.label, y, band.to);
+  }
+  for (const column of columns) {
+    place(column.label, x, column.from);
+    place(column.label, x, column.to);
   }
 }

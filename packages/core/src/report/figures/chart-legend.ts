@@ -1,3 +1,4 @@
+import { shadedSample } from './chart-range.js';
 import { strokeLine, strokeSign } from './chart-strokes.js';
 import { brokenLines, charactersIn, roomFor } from './lettering.js';
 import { label } from './markup.js';
@@ -6,6 +7,7 @@ interface Entry {
   readonly label: string;
   readonly line: boolean;
   readonly sign: boolean;
+  readonly shaded: boolean;
 }
 
 interface Legend {
@@ -42,6 +44,7 @@ export function chartLegend(entries: readonly Entry[], left: number, top: number
         { x: x + sample, y },
       ];
       markup.push(
+        ...(entry.shaded ? [shadedSample(index, x, y, sample)] : []),
         ...(entry.line ? strokeLine(index, ends, 'sv-sample') : []),
         ...(entry.sign ? [strokeSign(index, middle)] : []),
         ...(words[column] ?? []).map((text, i) => label(text, x + sample + gap, y + 4.5 + i * lineHeight)),

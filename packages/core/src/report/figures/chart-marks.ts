@@ -12,6 +12,7 @@ export interface Box {
 
 interface NamedPlace extends Place {
   readonly label: string;
+  readonly spare?: true;
 }
 
 const longestLine = 24;
@@ -56,20 +57,20 @@ function boxesBeside({ x, y }: Place, width: number, height: number, frame: Box)
   });
 }
 
-/** For each name the box, inside the frame, that covers fewest other names, marks and lines. */
-function nameBoxes(marks: readonly NamedPlace[], lines: readonly Place[], frame: Box): Box[] {
+/** For each name the box, inside the frame, that covers fewest other names, marks and lines; none for a spare name without room. */
+function nameBoxes(marks: readonly NamedPlace[], lines: readonly Place[], frame: Box): (Box | undefined)[] {
   const rings = marks.map((mark) => around(mark, radius));
-  const placed: Box[] = [];
+  const placed: (Box | undefined)[] = [];
   for (const mark of marks) {
     const words = brokenLines(mark.label, longestLine);
     const width = Math.max(...words.map((text) => roomFor(text))) + 6;
     const candidates = boxesBeside(mark, width, words.length * lineHeight, frame);
-    const cost = (box: Box): number =>
-      1000 * [...placed, ...rings].filter((other) => overlap(box, other)).length +
-      lines.filter((place) => holds(box, place)).length;
-    const costs = candidates.map(cost);
-    const best = candidates[costs.indexOf(Math.min(...costs))];
-    if (best) placed.push(best);
+    const covered = (box: Box): number =>
+      [...placed, ...rings].filter((other) => other !== undefined && overlap(box, other)).length;
+    const cost = (box: Box): number => 1000 * covered(box) + lines.filter((place) => holds(box, place)).length;
+    const free = mark.spare === true ? candidates.filter((box) => covered(box) === 0) : candidates;
+    const costs = free.map(cost);
+    placed.push(free[costs.indexOf(Math.min(...costs))]);
   }
   return placed;
 }

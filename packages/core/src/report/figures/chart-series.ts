@@ -1,12 +1,18 @@
 import { type ChartSeries, isClosed, placesOf } from './chart-input.js';
 import { alongLine } from './chart-marks.js';
 import { tellingPlaces } from './chart-overlap.js';
+import { rangeDrawing } from './chart-range.js';
 import { isOnePlace, type Place, strokeLine, strokeSign } from './chart-strokes.js';
 
 interface SeriesDrawing {
   readonly markup: readonly string[];
   /** What the legend shows of each series. */
-  readonly entries: readonly { readonly label: string; readonly line: boolean; readonly sign: boolean }[];
+  readonly entries: readonly {
+    readonly label: string;
+    readonly line: boolean;
+    readonly sign: boolean;
+    readonly shaded: boolean;
+  }[];
   /** Places along all lines, close to each other. */
   readonly along: readonly Place[];
 }
@@ -37,6 +43,7 @@ export function seriesDrawing(series: readonly ChartSeries[], place: (point: Pla
   });
   return {
     markup: [
+      ...series.flatMap((one, i) => rangeDrawing(i, one.range ?? [], place)),
       ...lines.flatMap((places, i) => {
         if (apart[i] === 'stems') return (stems[i] ?? []).flatMap((stem) => strokeLine(i, stem, 'sv-stem'));
         return apart[i] === 'signs' ? [] : strokeLine(i, places, 'sv-curve', closed[i]);
@@ -50,6 +57,7 @@ export function seriesDrawing(series: readonly ChartSeries[], place: (point: Pla
       label,
       line: apart[i] !== 'signs' && (apart[i] === 'stems' || !isOnePlace(lines[i] ?? [])),
       sign: (signs[i] ?? []).length > 0,
+      shaded: (series[i]?.range ?? []).length > 1,
     })),
     along: [...paths, ...stems.flatMap((all, i) => (apart[i] === 'stems' ? all : []))].flatMap((path) =>
       alongLine(path),

@@ -26,6 +26,11 @@ export function characterOf(index: number): string {
   return strokeOf(index).character;
 }
 
+/** The colour and dashes of a series. */
+export function looksOf(index: number): Pick<Stroke, 'colour' | 'classes' | 'dashes'> {
+  return strokeOf(index);
+}
+
 /** A place on the drawing, px. */
 export interface Place {
   readonly x: number;

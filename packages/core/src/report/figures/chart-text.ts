@@ -1,4 +1,5 @@
 import type { ChartAxis } from './chart-axes.js';
+import { columnLetter } from './chart-columns.js';
 import { type ChartInput, placesOf } from './chart-input.js';
 import { characterOf } from './chart-strokes.js';
 import { brokenLines, shortened, withoutCollisions } from './lettering.js';
@@ -31,6 +32,18 @@ function cells(input: ChartInput, x: ChartAxis, y: ChartAxis, columns: number): 
   if (level !== undefined) for (let i = 0; i < columns; i++) put(i, level, '-');
   if (upright !== undefined) for (let i = 0; i < rows; i++) put(upright, i, i === level ? '+' : '|');
 
+  input.series.forEach(({ range = [] }) => {
+    range.forEach((from, i) => {
+      const to = range[i + 1] ?? from;
+      const [c, dc] = [column(from.x), column(to.x)];
+      for (let k = 0; k <= dc - c; k++) {
+        const share = dc === c ? 0 : k / (dc - c);
+        put(c + k, row(from.low + (to.low - from.low) * share), '.');
+        put(c + k, row(from.high + (to.high - from.high) * share), '.');
+      }
+    });
+  });
+
   // Where series share a cell they take turns from cell to cell, so that none is hidden.
   const taken = new Map<number, Set<number>>();
   input.series.forEach((one, index) => {
@@ -55,6 +68,18 @@ function cells(input: ChartInput, x: ChartAxis, y: ChartAxis, columns: number): 
     put(column(mark.x), row(mark.y), letterOf(i));
   });
   return grid;
+}
+
+/** The letters of columns over the middle of each, one that would meet another left out. */
+function columnLetters({ columns = [] }: ChartInput, x: ChartAxis, count: number): string[] {
+  if (columns.length === 0) return [];
+  const middles = columns.map(({ from, to }) => ({
+    at: cellOf(x.shown((from + to) / 2), x, count),
+    size: Math.abs(to - from),
+  }));
+  const line = new Array<string>(count).fill(' ');
+  for (const i of withoutCollisions(middles, 2)) line[middles[i]?.at ?? 0] = columnLetter(i);
+  return [line.join('')];
 }
 
 /** Names of bands by the row in which they stand. */
@@ -107,6 +132,7 @@ export function chartText(input: ChartInput, x: ChartAxis, y: ChartAxis): string
   const title = brokenLines(withoutControls(x.title), columns);
   return [
     ...brokenLines(withoutControls(y.title), lineWidth),
+    ...columnLetters(input, x, columns).map((text) => indent + text),
     ...drawn,
     `${' '.repeat(left)} +${'-'.repeat(columns)}`,
     indent + numbers,
@@ -115,6 +141,8 @@ export function chartText(input: ChartInput, x: ChartAxis, y: ChartAxis): string
     ...legendLines([
       ...input.series.map(({ label }, i) => `${characterOf(i)} ${withoutControls(label)}`),
       ...(input.marks ?? []).map(({ label }, i) => `${letterOf(i)} ${withoutControls(label)}`),
+      ...(input.series.some(({ range = [] }) => range.length > 0) ? ['. ends of a range'] : []),
+      ...(input.columns ?? []).map(({ label }, i) => `${columnLetter(i)} ${withoutControls(label)}`),
     ]),
   ]
     .map((text) => text.trimEnd())

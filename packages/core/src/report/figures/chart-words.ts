@@ -16,7 +16,7 @@ function axisWords({ label }: ChartQuantity, { low, high, unit, written }: Chart
 
 /** The chart in words: its axes and their ends, the extremes of every series, the marks and bands, then the summary. */
 export function chartWords(input: ChartInput, x: ChartAxis, y: ChartAxis): string {
-  const { series, marks = [], bands = [], units, summary } = input;
+  const { series, marks = [], bands = [], columns = [], units, summary } = input;
   const number = (value: number, { kind }: ChartQuantity): string => displayNumber(value, kind, { units, digits: 3 });
   const size = (value: number, { kind }: ChartQuantity): string =>
     value === 0 && kind === 'strain' ? '0' : formatQuantity(value, kind, { units, digits: 3 });
@@ -37,13 +37,23 @@ export function chartWords(input: ChartInput, x: ChartAxis, y: ChartAxis): strin
     const span = range(along, extremes(points.map((point) => point[along])));
     return `${label}: ${span}, ${range(measured, [low, high])}${where}.`;
   };
+  const rangeWords = ({ label, range = [] }: ChartSeries): string[] => {
+    if (range.length === 0) return [];
+    const [least] = extremes(range.map(({ low }) => low));
+    const [, most] = extremes(range.map(({ high }) => high));
+    return [`Shaded about ${label}: between ${number(least, input.y)} and ${size(most, input.y)} in all.`];
+  };
+  const columnWords = columns.map(
+    ({ label, from, to }) => `${label} from ${number(from, input.x)} to ${size(to, input.x)}`,
+  );
   const bandWords =
     bands.length > mostBands ? `${bands.length} bands.` : `Bands: ${bands.map(({ label }) => label).join(', ')}.`;
   return [
     `Chart with ${axisWords(input.y, y)} upward and ${axisWords(input.x, x)} to the right.`,
-    ...series.map(seriesWords),
+    ...series.flatMap((one) => [seriesWords(one), ...rangeWords(one)]),
     ...marks.map((mark) => `Marked: ${mark.label} at ${size(mark.x, input.x)}, ${size(mark.y, input.y)}.`),
     ...(bands.length === 0 ? [] : [bandWords]),
+    ...(columns.length === 0 ? [] : [`To the right in turn: ${columnWords.join(', ')}.`]),
     ...(summary === undefined ? [] : [summary]),
   ].join(' ');
 }

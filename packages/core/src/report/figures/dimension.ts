@@ -16,7 +16,7 @@ const tip = 5;
 /** Below this distance the arrows stand outside and point inward. */
 const roomForArrows = 18;
 
-function arrows(from: number, to: number, point: (along: number, across: number) => string): string[] {
+export function arrows(from: number, to: number, point: (along: number, across: number) => string): string[] {
   const inside = Math.abs(to - from) >= roomForArrows;
   const way = Math.sign(to - from) * (inside ? 1 : -1);
   const head = (end: number, toward: number): string =>

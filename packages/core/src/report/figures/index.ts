@@ -3,6 +3,8 @@ export type { ChartBand, ChartInput, ChartMark, ChartQuantity, ChartSeries } fro
 export { escapeMarkup, withoutControls } from './markup.js';
 export type { BandKind, BandPly } from './ply-band.js';
 export { type PolarCurve, type PolarFigureInput, polarFigure } from './polar.js';
+export { specimenFigure } from './specimen.js';
+export type { SpecimenFigureInput } from './specimen-input.js';
 export { type StackFigureInput, stackFigure } from './stack.js';
 export { stitchFigure } from './stitch.js';
 export type { StitchFigureInput } from './stitch-input.js';

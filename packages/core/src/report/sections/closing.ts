@@ -58,6 +58,12 @@ export function cautionSection({ model }: Results): Block {
         : [
             'Sewing: switch the machine off to thread it, guard eyes against broken needles, and count the pieces of a broken needle: one left in the stack is a defect and an injury.',
           ]),
+      ...(model.coupons.length === 0
+        ? []
+        : [
+            'What is foretold of coupons ranks patterns; it does not replace tests, nor the standard and the local code that govern them and the part.',
+            'Testing coupons: test pieces are sharp where they split, splinters and thread ends fly when arms break or a crack jumps, and a wedge can slip. Eye protection, gloves, a shield, hands away from a loaded piece.',
+          ]),
       'Dust of cut and ground fibre: extraction at the tool, wet work where possible, a fitted particle mask, no compressed air.',
       'Resins and hardeners can sensitise for life: gloves, sleeves, ventilation, small batches against exotherm; follow the safety data sheet.',
       ...(carbon

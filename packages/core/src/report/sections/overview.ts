@@ -1,9 +1,10 @@
-import { loadNotes, type Results, type TargetResult } from '../../design/index.js';
+import { couponNotes, loadNotes, type Results, type TargetResult } from '../../design/index.js';
 import type { Note } from '../../provenance/index.js';
 import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { amount, amountOr, heading, listOf, table } from './build.js';
 import { checksTable, laminateFailures } from './checks-glance.js';
+import { couponsTable } from './coupons/glance.js';
 import { loadFailures, loadsTable } from './loads/glance.js';
 
 function laminatesTable({ laminates }: Results): Block {
@@ -102,17 +103,21 @@ const failing = ({ laminates, loads }: Results): string[] => [
 ];
 
 /** Every warning with whom it concerns; one that concerns several is said once. */
-function overviewWarnings({ laminates, model, loads }: Results): Note[] {
+function overviewWarnings({ laminates, stitching, loads, coupons }: Results): Note[] {
   const all: (readonly [who: string, note: Note, on?: string])[] = [
     ...laminates.flatMap((one) =>
       [one.notes, one.freeEdge?.notes, one.panel?.notes, one.blister?.notes].flatMap((notes = []) =>
         notes.map((note) => [`laminate ${one.model.name}`, note] as const),
       ),
     ),
-    ...model.stitching.flatMap((one) => one.summary.notes.map((note) => [`stitch plan ${one.name}`, note] as const)),
+    // What rows do to tests, and that the price in the plane is a bound, stands with the plan.
+    ...stitching.flatMap(({ model, holding }) =>
+      [...model.summary.notes, ...holding.notes].map((note) => [`stitch plan ${model.name}`, note] as const),
+    ),
     ...loads.flatMap((one) =>
       loadNotes(one).map((note) => [`load ${one.model.name}`, note, `laminate ${one.model.laminate}`] as const),
     ),
+    ...coupons.flatMap((one) => couponNotes(one).map((note) => [`coupon ${one.model.name}`, note] as const)),
   ];
   const byText = new Map<string, { readonly note: Note; readonly whose: Set<string> }>();
   for (const [who, note, on] of all) {
@@ -136,6 +141,7 @@ export function overviewSection(results: Results, units: UnitSystem): Block[] {
     ...stitchingTable(results),
     ...checksTable(results),
     ...loadsTable(results),
+    ...couponsTable(results),
     ...(warnings.length === 0 ? [] : [{ kind: 'notes' as const, notes: warnings }]),
   ];
 }

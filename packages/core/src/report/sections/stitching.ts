@@ -1,9 +1,11 @@
-import type { StitchingModel } from '../../design/index.js';
+import type { StitchingModel, StitchingResult } from '../../design/index.js';
 import type { UnitSystem } from '../../quantity/index.js';
 import { stitchType } from '../../stitch/index.js';
 import type { Block, Cell } from '../blocks.js';
 import { amount, heading, listOf, slug, table } from './build.js';
 import { stitchDrawing } from './stitch-drawing.js';
+import { stitchHoldingBlocks } from './stitching/bridging.js';
+import { stitchPriceBlocks } from './stitching/price.js';
 
 type Fact = { readonly label: string; readonly value: Cell; readonly remark?: string };
 
@@ -186,8 +188,12 @@ function totals({ summary: s }: StitchingModel, id: string): Block[] {
   ];
 }
 
+const whatToRead =
+  'To sew, read as far as the needle and the holes: set-up, drawing, density, thread. Whether it is worth sewing stands after that: what one stitch holds against a crack, and what the holes cost in the plane of the laminate.';
+
 /** Everything the report says about one stitch plan. */
-export function stitchingSection(model: StitchingModel, units: UnitSystem): Block[] {
+export function stitchingSection(result: StitchingResult, units: UnitSystem): Block[] {
+  const { model } = result;
   const id = `stitching-${slug(model.name)}`;
   const facts = (items: readonly Fact[]): Block => ({ kind: 'facts', items });
   return [
@@ -197,6 +203,7 @@ export function stitchingSection(model: StitchingModel, units: UnitSystem): Bloc
       id,
     ),
     ...listOf(model.note === undefined ? [] : [model.note]),
+    { kind: 'paragraph', text: whatToRead },
     facts(setUp(model)),
     stitchDrawing(model, id, units),
     heading(3, 'Density', `${id}-density`),
@@ -207,5 +214,7 @@ export function stitchingSection(model: StitchingModel, units: UnitSystem): Bloc
     heading(3, 'Needle and holes', `${id}-needle`),
     facts(needle(model)),
     { kind: 'notes', notes: model.summary.notes },
+    ...stitchHoldingBlocks(result, id, units),
+    ...stitchPriceBlocks(result, id, units),
   ];
 }

@@ -1,14 +1,17 @@
 import { quantile, uniformRandom } from '../../numeric/index.js';
 import { fail } from '../../problem/index.js';
-import { type Note, type SourceKey, uniqueNotes } from '../../provenance/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { BridgingFailure, Interval } from '../bridging-types.js';
 import { bridgingPriors } from '../priors.js';
 import { samplePrior } from '../sample-prior.js';
-import { type BridgingInput, lawOf } from './bridging-law.js';
-import { bridgingModel } from './bridging-model.js';
-import { type BridgingParameters, bridgingParameterNames } from './bridging-parameters.js';
+import { furtherSources } from './assumptions.js';
+import type { BridgingInput } from './bridging-input.js';
+import { lawOf } from './bridging-law.js';
+import { bridgingModel, type PenetrationInput } from './bridging-model.js';
+import { type BridgingParameters, bridgingParameterNames, yieldingParameterNames } from './bridging-parameters.js';
 import { givingWay } from './failure-sites.js';
 import { openingWork } from './opening-law.js';
+import { sampleRod } from './rod.js';
 import { openingAt } from './slip.js';
 
 export interface SamplingOptions {
@@ -64,11 +67,21 @@ export function startSampling({ samples = 1000, seed = 1 }: SamplingOptions): {
   return { samples, random: uniformRandom(seed) };
 }
 
+/** Parameters that the model of the bends uses, in the order in which they are drawn. */
+const drawnNames = {
+  rigid: bridgingParameterNames.filter((name) => !yieldingParameterNames.includes(name)),
+  yielding: bridgingParameterNames.filter((name) => name !== 'beddingIn'),
+} as const;
+
+function sampleThread(input: PenetrationInput, random: () => number): PenetrationInput {
+  const parameters: Partial<Record<keyof BridgingParameters, number>> = {};
+  for (const name of drawnNames[input.bends ?? 'rigid']) parameters[name] = samplePrior(bridgingPriors[name], random);
+  return { ...input, parameters: { ...parameters, ...input.parameters } };
+}
+
 /** One sample: parameters given stay as they are, the others are drawn, always in the same order. */
 export function sampleBridging(input: BridgingInput, random: () => number): BridgingSample {
-  const parameters: Partial<Record<keyof BridgingParameters, number>> = {};
-  for (const name of bridgingParameterNames) parameters[name] = samplePrior(bridgingPriors[name], random);
-  const { model } = bridgingModel({ ...input, parameters: { ...parameters, ...input.parameters } });
+  const { model } = bridgingModel('kind' in input ? sampleRod(input, random) : sampleThread(input, random));
   if (input.path !== undefined) {
     const { peak, work, failure } = lawOf(model, input.path);
     return { peak: peak.force, opening: peak.opening, work, failure };
@@ -112,6 +125,6 @@ export function bridgingInterval(input: BridgingInput, options: SamplingOptions 
         source: 'common-practice',
       },
     ]),
-    sources: nominal.sources,
+    sources: uniqueSources(nominal.sources, furtherSources(input)),
   };
 }

@@ -1,54 +1,29 @@
 import { fail } from '../../problem/index.js';
-import { type Note, type SourceKey, uniqueNotes } from '../../provenance/index.js';
+import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { BridgingLaw } from '../bridging-types.js';
-import { requireNotNegative, requirePositive } from '../check.js';
-import { type BridgingModel, bridgingModel, type PenetrationInput } from './bridging-model.js';
-import { assumedParameters, type BridgingParameters } from './bridging-parameters.js';
+import { assumptions, furtherSources } from './assumptions.js';
+import type { BridgingInput, BridgingPath } from './bridging-input.js';
+import { type BridgingModel, bridgingModel } from './bridging-model.js';
+import { checkModel } from './check-model.js';
 import { areaUnder, peakOf } from './curve.js';
 import { type GivingWay, givingWay } from './failure-sites.js';
 import { openingCurve } from './opening-law.js';
 import { type BridgingState, type CrackMovement, curveAlong, followPath, straightPath } from './path-law.js';
-
-/** How the crack moves at the penetration: straight at an angle from pure opening, or through given points. */
-export type BridgingPath =
-  | {
-      /** Degrees: 0 opens, 90 slides, between them u = w tan(angle). */
-      readonly angle: number;
-    }
-  | {
-      /** Movements in order, neither opening nor sliding ever falling; the start at rest is understood. */
-      readonly history: readonly CrackMovement[];
-    };
-
-/** One penetration and how the crack moves there. */
-export interface BridgingInput extends PenetrationInput {
-  /** Pure opening when not given. */
-  readonly path?: BridgingPath;
-}
 
 /** The law along a path other than pure opening: `opening` is the length of the path, `force` the force along it; their area is the work of both tractions. */
 export interface PathLaw extends BridgingLaw {
   readonly states: readonly BridgingState[];
 }
 
-const basic: readonly (keyof BridgingParameters)[] = [
-  'frictionStress',
-  'sewnEfficiency',
-  'anchorEfficiency',
-  'packing',
-  'beddingIn',
-  'siteScatter',
-];
-const sideways: readonly (keyof BridgingParameters)[] = ['bearingPressure', 'bearingWidth'];
 const openingSources: readonly SourceKey[] = ['jain-mai-1994', 'tong-mouritz-bannister-2002', 'common-practice'];
 const slidingSources: readonly SourceKey[] = [...openingSources, 'cox-1999', 'massabo-cox-1999'];
 
 /**
- * Force against opening (or along another path) of one penetration, from the thread's yarn data.
+ * Force against opening (or along another path) of one penetration, from the thread's yarn data; of a rod, from its own.
  *
  * Slip with constant friction q from the crack plane outward, w = sum F^2/(2 EA q); stretch of the full length once slip has reached the anchor,
  * (F h - q h^2/2)/EA; rupture in the crack plane at eta_s F_t or at an anchor at eta_a F_t + q h; after an anchor breaks, or where there is none,
- * pull-out F = q (h - slip). Sliding: the thread as a string in a bed that yields, see {@link deflected}. Not covered: bending of rods, snubbing,
+ * pull-out F = q (h - slip). Bends that yield: {@link yieldingBend}. Sliding: the thread as a string in a bed that yields, see {@link deflected}. Not covered: bending of rods, snubbing,
  * friction between crack faces, unloading.
  * @returns force in N against opening in m; along another path the force along it against its length, with the states
  * @throws out-of-range angle not in 0 to 90 degrees; a history that is empty, not finite or falls; neither anchor nor friction; see {@link bridgingModel}
@@ -59,21 +34,9 @@ export function bridgingLaw(input: BridgingInput & { readonly path: BridgingPath
 export function bridgingLaw(input: BridgingInput): BridgingLaw;
 export function bridgingLaw(input: BridgingInput): BridgingLaw | PathLaw {
   const { model, notes } = bridgingModel(input);
-  const given = givenParameters(input);
-  if (input.path === undefined) {
-    return lawOf(model, undefined, [...notes, ...assumedParameters(basic, given)]);
-  }
-  return lawOf(model, input.path, [...notes, ...assumedParameters([...basic, ...sideways], given)]);
-}
-
-/** Parameters that need no assumption: given ones, and the packing where every thread has its own. */
-function givenParameters({
-  parameters = {},
-  needleThread,
-  underThread,
-}: PenetrationInput): Partial<BridgingParameters> {
-  const own = needleThread.packing !== undefined && (underThread === undefined || underThread.packing !== undefined);
-  return own ? { packing: needleThread.packing, ...parameters } : parameters;
+  const law = lawOf(model, input.path, [...notes, ...assumptions(input)]);
+  const more = furtherSources(input);
+  return more.length === 0 ? law : { ...law, sources: uniqueSources(law.sources, more) };
 }
 
 /**
@@ -146,18 +109,6 @@ function movements(model: BridgingModel, path: BridgingPath, way: GivingWay): re
     fail({ code: 'out-of-range', message: 'history without movement', allowed: 'at least one movement above 0' });
   }
   return path.history;
-}
-
-const mayBeZero = ['slipResistance', 'anchorStrength', 'anchorCompliance'] as const;
-const aboveZero = ['depth', 'axialStiffness', 'lateralResistance'] as const;
-
-function checkModel({ sides, crackStrength, siteScatter }: BridgingModel): void {
-  for (const side of sides) {
-    for (const name of mayBeZero) requireNotNegative(name, side[name]);
-    for (const name of aboveZero) requirePositive(name, side[name]);
-  }
-  requirePositive('crackStrength', crackStrength);
-  requireNotNegative('siteScatter', siteScatter);
 }
 
 function pathNotes({ sides }: BridgingModel, states: readonly BridgingState[], way: GivingWay): readonly Note[] {

@@ -5,6 +5,8 @@ import { hasUnderThread, type StitchType } from '../stitch-type.js';
 import type { Thread } from '../types.js';
 import { type BridgingParameters, bridgingParameters } from './bridging-parameters.js';
 import { type Bundle, bundleOf } from './bundle.js';
+import { type RodInput, rodModel } from './rod.js';
+import { type YieldingBend, yieldingBend } from './yielding-bend.js';
 
 /** What holds the far end of a leg at a face: the bend over the surface or the lock pulled to it, or nothing (tuft, pin, worn-off face). */
 export type FaceAnchor = 'surface' | 'none';
@@ -22,6 +24,13 @@ export interface PenetrationInput {
   readonly crackDepth?: number;
   /** 'surface' where not given. */
   readonly anchors?: { readonly needleFace?: FaceAnchor; readonly underFace?: FaceAnchor };
+  /**
+   * How the bends over the faces give way: 'rigid', no more than the given bedding-in, or 'yielding', by the bed under them and the thread on
+   * the face. 'rigid' where not given: the lower opening and work.
+   */
+  readonly bends?: 'rigid' | 'yielding';
+  /** Distance to the next hole of the row, m; lets the thread on the face follow a yielding bend. */
+  readonly pitch?: number;
   /** Measured or chosen values; the priors' where not given. */
   readonly parameters?: Partial<BridgingParameters>;
 }
@@ -40,6 +49,8 @@ export interface BridgingSide {
   readonly anchorStrength: number;
   /** How far the anchor gives way per force at it, m/N. */
   readonly anchorCompliance: number;
+  /** A bend that yields, besides. */
+  readonly bend?: YieldingBend;
 }
 
 /** One penetration as the bridging law sees it. */
@@ -53,15 +64,25 @@ export interface BridgingModel {
 
 type End = FaceAnchor | 'lock';
 
-function sideOf(bundle: Bundle, depth: number, end: End, parameters: BridgingParameters): BridgingSide {
+/** What all sides of a penetration share. */
+interface Setting {
+  readonly parameters: BridgingParameters;
+  readonly bends: PenetrationInput['bends'];
+  readonly halfPitch: number | undefined;
+}
+
+function sideOf(bundle: Bundle, depth: number, end: End, { parameters, bends, halfPitch }: Setting): BridgingSide {
   const anchorStrength = end === 'none' ? 0 : parameters.anchorEfficiency * bundle.strength;
+  const yields = end === 'surface' && bends === 'yielding';
+  const rigid = end === 'surface' && !yields;
   return {
     depth,
     axialStiffness: bundle.axialStiffness,
     slipResistance: bundle.slipResistance,
     lateralResistance: bundle.lateralResistance,
     anchorStrength,
-    anchorCompliance: end === 'surface' ? (parameters.beddingIn * bundle.legDiameter) / anchorStrength : 0,
+    anchorCompliance: rigid ? (parameters.beddingIn * bundle.legDiameter) / anchorStrength : 0,
+    ...(yields && { bend: yieldingBend(bundle, parameters, depth, halfPitch) }),
   };
 }
 
@@ -71,12 +92,13 @@ function sideOf(bundle: Bundle, depth: number, end: End, parameters: BridgingPar
  * A crack between a face and a lock inside the stack crosses the thread of that side and has face and lock as anchors. A lock that lies within
  * one leg's diameter of the plane lies in it: then each side has its own thread, held at its face, and the lock is what breaks in the plane.
  * @throws missing-key thread without tenacity or modulus; out-of-range thickness not above 0, crack plane not between the faces, a parameter
- * outside its range, see {@link checkThread}
+ * outside its range or a pitch not above 0, see {@link checkThread}, {@link rodModel}; contradiction bedding-in given for bends that yield
  */
-export function bridgingModel(input: PenetrationInput): {
+export function bridgingModel(input: PenetrationInput | RodInput): {
   readonly model: BridgingModel;
   readonly notes: readonly Note[];
 } {
+  if ('kind' in input) return rodModel(input);
   const { type, thickness, needleThread } = input;
   requirePositive('thickness', thickness, inMillimetres);
   const crackDepth = input.crackDepth ?? thickness / 2;
@@ -88,6 +110,7 @@ export function bridgingModel(input: PenetrationInput): {
     });
   }
   const parameters = bridgingParameters(input.parameters);
+  const setting = settingOf(input, parameters);
   const threads = { needle: needleThread, under: input.underThread ?? needleThread };
   const [top, bottom]: readonly [End, End] = [
     input.anchors?.needleFace ?? 'surface',
@@ -105,6 +128,10 @@ export function bridgingModel(input: PenetrationInput): {
           },
         ]
       : [];
+  if (input.bends === 'yielding' && setting.halfPitch === undefined) {
+    const text = 'no pitch given: the thread on the face is taken not to give way behind the bends';
+    notes.push({ level: 'assumption', text });
+  }
   const toLock = lock - crackDepth;
   const rest = thickness - crackDepth;
   const model = (sides: BridgingModel['sides'], crackStrength: number) => ({
@@ -114,7 +141,7 @@ export function bridgingModel(input: PenetrationInput): {
   if (type.lockDepth < 1 && Math.abs(toLock) < Math.max(above.legDiameter, below.legDiameter)) {
     notes.push({ level: 'assumption', text: 'the lock lies in the plane of the crack: it is what breaks there' });
     return model(
-      [sideOf(above, crackDepth, top, parameters), sideOf(below, rest, bottom, parameters)],
+      [sideOf(above, crackDepth, top, setting), sideOf(below, rest, bottom, setting)],
       parameters.anchorEfficiency * Math.min(above.strength, below.strength),
     );
   }
@@ -123,7 +150,19 @@ export function bridgingModel(input: PenetrationInput): {
   const upper: readonly [number, End] = toLock > 0 ? [crackDepth, top] : [-toLock, 'lock'];
   const lower: readonly [number, End] = toLock > 0 && inside ? [toLock, 'lock'] : [rest, bottom];
   return model(
-    [sideOf(crossed, ...upper, parameters), sideOf(crossed, ...lower, parameters)],
+    [sideOf(crossed, ...upper, setting), sideOf(crossed, ...lower, setting)],
     parameters.sewnEfficiency * crossed.strength,
   );
+}
+
+function settingOf({ bends, pitch, parameters: given }: PenetrationInput, parameters: BridgingParameters): Setting {
+  if (bends === 'yielding' && given?.beddingIn !== undefined) {
+    fail({
+      code: 'contradiction',
+      message: `beddingIn = ${given.beddingIn} is given for bends that yield, which bed in by their own law`,
+      hint: 'leave out beddingIn, or take rigid bends',
+    });
+  }
+  if (pitch !== undefined) requirePositive('pitch', pitch, inMillimetres);
+  return { parameters, bends, halfPitch: pitch === undefined ? undefined : pitch / 2 };
 }

@@ -8,6 +8,14 @@ export type BridgingParameters = Readonly<Record<keyof typeof bridgingPriors, nu
 
 export const bridgingParameterNames = Object.keys(bridgingPriors) as readonly (keyof BridgingParameters)[];
 
+/** Only for bends that yield. */
+export const yieldingParameterNames: readonly (keyof BridgingParameters)[] = [
+  'bendRadius',
+  'faceConfinement',
+  'bendFriction',
+  'floatGrip',
+];
+
 /** How a parameter is called and shown in a note. */
 const shown: Readonly<Record<keyof BridgingParameters, (value: number) => string>> = {
   frictionStress: (value) => `friction ${value / 1e6} MPa`,
@@ -20,11 +28,22 @@ const shown: Readonly<Record<keyof BridgingParameters, (value: number) => string
   siteScatter: (value) => `scatter of a site ${value * 100} %`,
   bearingPressure: (value) => `bearing pressure ${value / 1e6} MPa`,
   bearingWidth: (value) => `bearing width ${value} of the bundle`,
+  bendRadius: (value) => `radius of the bends as cured ${value} diameters`,
+  faceConfinement: (value) => `bearing pressure of the face ${value} times that inside`,
+  bendFriction: (value) => `friction around the bends ${value}`,
+  floatGrip: (value) => `thread on the face held along ${value} of its perimeter`,
 };
 
-const mayBeZero: readonly (keyof BridgingParameters)[] = ['frictionStress', 'beddingIn', 'siteScatter'];
+const mayBeZero: readonly (keyof BridgingParameters)[] = [
+  'frictionStress',
+  'beddingIn',
+  'siteScatter',
+  'bendRadius',
+  'bendFriction',
+  'floatGrip',
+];
 /** 1 or less by their nature: shares of the straight thread's strength, and of the outline of a leg. */
-const shares: readonly (keyof BridgingParameters)[] = ['sewnEfficiency', 'anchorEfficiency', 'packing'];
+const shares: readonly (keyof BridgingParameters)[] = ['sewnEfficiency', 'anchorEfficiency', 'packing', 'floatGrip'];
 
 function check(name: keyof BridgingParameters, value: number): void {
   if (mayBeZero.includes(name)) requireNotNegative(name, value);
@@ -36,7 +55,7 @@ function check(name: keyof BridgingParameters, value: number): void {
 
 /**
  * The parameters given, the rest by the priors' single values.
- * @throws out-of-range a parameter below 0 or not finite, 0 where it must be above; efficiencies and packing above 1
+ * @throws out-of-range a parameter below 0 or not finite, 0 where it must be above; efficiencies, packing and grip above 1
  */
 export function bridgingParameters(given: Partial<BridgingParameters> = {}): BridgingParameters {
   const all: Partial<Record<keyof BridgingParameters, number>> = {};

@@ -6,6 +6,8 @@ import type { BridgingParameters } from './bridging-parameters.js';
 
 /** The legs of one penetration on one side of the lock, acting together. */
 export interface Bundle {
+  /** Strands in the hole. */
+  readonly legs: number;
   /** N */
   readonly axialStiffness: number;
   /** Straight, as tabled, before any loss by sewing, N. */
@@ -65,6 +67,7 @@ export function bundleOf(
   }
   const legDiameter = diameters / count;
   return {
+    legs: count,
     axialStiffness,
     strength: axialStiffness * breakingStrain,
     legDiameter,

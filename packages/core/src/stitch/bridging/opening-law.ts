@@ -2,11 +2,15 @@ import type { BridgingCurve } from '../bridging-types.js';
 import type { BridgingModel } from './bridging-model.js';
 import { type GivingWay, givingWay, pullOutForce } from './failure-sites.js';
 import { openingAt, stretchWork } from './slip.js';
+import { floatLimit } from './yielding-bend.js';
 
 /**
  * Chords per stretch of curve that is not straight. With equal steps of force a chord polygon of w = F^2/k loses 1/(4 n^2) of its area: 1e-4 at 50.
  */
 const chords = 52;
+
+/** Where only the thread on the face still slips: its part of the opening is small, and so is what chords lose of it. */
+const floatChords = 20;
 
 /**
  * Force against opening of one penetration whose crack opens straight: slip from the crack plane outward, then full-length stretch, then
@@ -14,13 +18,13 @@ const chords = 52;
  */
 export function openingCurve(model: BridgingModel, way: GivingWay = givingWay(model)): BridgingCurve {
   const curve: Growing = { opening: [0], force: [0] };
-  const [first, second] = model.sides;
-  const [held, otherHeld] = [first.slipResistance * first.depth, second.slipResistance * second.depth];
-  const one = Math.min(held, otherHeld, way.force);
-  const both = Math.min(Math.max(held, otherHeld), way.force);
-  if (one > 0) rise(curve, model, 0, one, chords);
-  if (both > one) rise(curve, model, one, both, chords);
-  if (way.force > both) rise(curve, model, both, way.force, 1);
+  const { kinks, gripped, straightFrom } = kinksOf(model, way.force);
+  let from = 0;
+  for (const to of kinks) {
+    if (to <= from) continue;
+    rise(curve, model, from, to, to > straightFrom ? 1 : to > gripped ? floatChords : chords);
+    from = to;
+  }
   const broken = openingAt(model, way.force);
   for (const slip of slipsOf(model, way)) {
     curve.opening.push(broken + slip);
@@ -32,6 +36,32 @@ export function openingCurve(model: BridgingModel, way: GivingWay = givingWay(mo
 interface Growing {
   readonly opening: number[];
   readonly force: number[];
+}
+
+interface Kinks {
+  /** Forces between which the curve is smooth, rising, the peak last. */
+  readonly kinks: readonly number[];
+  /** Force at which slip has reached both anchors. */
+  readonly gripped: number;
+  /** Force from which the curve is made of straight lines. */
+  readonly straightFrom: number;
+}
+
+function kinksOf({ sides }: BridgingModel, peak: number): Kinks {
+  const kinks = [peak];
+  let [gripped, straightFrom] = [0, 0];
+  for (const { slipResistance, depth, bend } of sides) {
+    const held = slipResistance * depth;
+    let last = held;
+    if (bend !== undefined) {
+      last += floatLimit(bend);
+      kinks.push(held + bend.from, held + bend.to, last);
+    }
+    kinks.push(held);
+    gripped = Math.max(gripped, held);
+    straightFrom = Math.max(straightFrom, last);
+  }
+  return { kinks: kinks.filter((force) => force <= peak).sort((a, b) => a - b), gripped, straightFrom };
 }
 
 /** Adds points at equal steps of force. */

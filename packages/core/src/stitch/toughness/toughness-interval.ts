@@ -1,7 +1,8 @@
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes } from '../../provenance/index.js';
+import type { BridgingInput } from '../bridging/bridging-input.js';
 import { intervalOf, type SamplingOptions, sampleBridging, startSampling } from '../bridging/bridging-interval.js';
-import { type BridgingInput, bridgingLaw } from '../bridging/bridging-law.js';
+import { bridgingLaw } from '../bridging/bridging-law.js';
 import type { Interval } from '../bridging-types.js';
 import { requireNotNegative } from '../check.js';
 import { samplePrior } from '../sample-prior.js';

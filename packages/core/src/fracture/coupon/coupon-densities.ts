@@ -1,0 +1,134 @@
+import { SelvageError } from '../../problem/index.js';
+
+import type { Verdict } from '../types.js';
+import type { AnchoredValue } from './anchored-model.js';
+import type { PulledCoupon } from './anchors.js';
+import { couponLaw, couponRows } from './coupon-rows.js';
+import { pullCoupon } from './pull-coupon.js';
+import type { FastSample } from './sample-coupon.js';
+import { withDensity } from './scale-coupon.js';
+import type { DensityPoint } from './types.js';
+import { weightedInterval } from './weighted.js';
+import { fitsIn } from './zone-room.js';
+
+/** Densities over that of the design. */
+const factors = Array.from({ length: 9 }, (_, i) => 2 ** ((i - 4) / 2));
+
+/** A sample with another number of the same penetrations per area, pitch and distance of rows scaled alike. */
+export function denser(sample: FastSample, factor: number): FastSample {
+  const { stitches } = sample.coupon;
+  if (stitches === undefined) return sample;
+  const { density, spacing, perFront } = stitches;
+  const side = Math.sqrt(factor);
+  const met = {
+    density: density * factor,
+    perFront: perFront * side,
+    ...(spacing !== undefined && { spacing: spacing / side }),
+  };
+  return { ...sample, coupon: { ...sample.coupon, stitches: { ...stitches, ...met } } };
+}
+
+/** Toughness against the number of penetrations per area, from a quarter to four times that of the design. */
+export function couponDensities(
+  density: number,
+  samples: readonly FastSample[],
+  weights: readonly number[],
+  model: (sample: FastSample) => AnchoredValue,
+  room: { readonly length: number; readonly measured: boolean } | undefined,
+): readonly DensityPoint[] {
+  return factors.map((factor) => {
+    const values = samples.map((sample) => model(denser(sample, factor)));
+    const lengths = values.map(({ fast }) => fast.length);
+    const steady = room && fitsIn(lengths, room) ? values.map(({ fast }) => fast.steady) : undefined;
+    return {
+      penetrationDensity: density * factor,
+      ...(steady && { steady: weightedInterval(steady, weights) }),
+      specimen: weightedInterval(
+        values.map((value) => value.toughness),
+        weights,
+      ),
+      first: likeliest(values, weights),
+    };
+  });
+}
+
+function likeliest(values: readonly AnchoredValue[], weights: readonly number[]): Verdict {
+  const sums = new Map<Verdict, number>();
+  values.forEach(({ first }, i) => {
+    sums.set(first, (sums.get(first) ?? 0) + (weights[i] as number));
+  });
+  return [...sums].reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+}
+
+/** Densities over that of the design between which the point of no return is looked for. */
+const search = { low: 1 / 32, high: 32 };
+/** How far on either side of the point the simulation must agree. */
+const sure = 1.1;
+/** Simulations after which the search is given up. */
+const most = 5;
+
+/**
+ * Penetrations per area beyond which the arms break first, over those of the design: where the fast model's reading comes to what the arms show,
+ * then moved until the simulation breaks arms a tenth above it and none a tenth below.
+ *
+ * @returns undefined where the arms break at any density, at none, or where it is not to be told apart
+ */
+export function noReturn(
+  coupon: PulledCoupon,
+  nominal: FastSample,
+  model: (sample: FastSample) => AnchoredValue,
+): number | undefined {
+  const excess = (factor: number): number => {
+    const { stitch, arm } = model(denser(nominal, factor));
+    return Math.log(stitch / arm);
+  };
+  if (!(excess(search.low) < 0 && excess(search.high) > 0)) return undefined;
+  let [low, high]: [number, number] = [search.low, search.high];
+  for (let round = 0; round < 40; round++) {
+    const middle = Math.sqrt(low * high);
+    if (excess(middle) < 0) low = middle;
+    else high = middle;
+  }
+  const guess = Math.sqrt(low * high);
+  return settled(guess, (factor) => armsBreak(coupon, factor));
+}
+
+/** Moves a guess until arms break a tenth above it and not a tenth below; the simulation is asked at both. */
+function settled(guess: number, breaks: (factor: number) => boolean): number | undefined {
+  let [low, high] = [guess / sure, guess * sure];
+  let stride = sure * sure;
+  let asked = 2;
+  if (breaks(low)) {
+    do {
+      if (asked++ > most) return undefined;
+      high = low;
+      low /= stride;
+      stride *= stride;
+    } while (breaks(low));
+  } else {
+    while (!breaks(high)) {
+      if (asked++ > most) return undefined;
+      low = high;
+      high *= stride;
+      stride *= stride;
+    }
+  }
+  while (high / low > sure * sure * 1.001) {
+    const middle = Math.sqrt(low * high);
+    if (breaks(middle)) high = middle;
+    else low = middle;
+  }
+  return Math.sqrt(low * high);
+}
+
+function armsBreak(coupon: PulledCoupon, factor: number): boolean {
+  const denserCoupon = withDensity(coupon, factor) as PulledCoupon;
+  const { specimen, stitching } = denserCoupon;
+  try {
+    const rows = couponRows(denserCoupon, stitching && couponLaw(specimen.kind, stitching));
+    return pullCoupon(specimen, rows).events.some(({ kind }) => kind === 'arm');
+  } catch (error) {
+    if (error instanceof SelvageError) return false;
+    throw error;
+  }
+}

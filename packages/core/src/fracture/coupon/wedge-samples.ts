@@ -1,0 +1,55 @@
+import { SelvageError } from '../../problem/index.js';
+import { simulateWedge, type WedgeResult } from '../specimen/wedge.js';
+import type { Verdict } from '../types.js';
+import { couponLaw, couponRows } from './coupon-rows.js';
+import { sampledCoupon } from './sample-coupon.js';
+import type { Draw } from './samples.js';
+import type { Coupon, CouponSpecimen } from './types.js';
+
+/** A coupon that a wedge opens. */
+export type WedgeCoupon = Coupon & { readonly specimen: Extract<CouponSpecimen, { readonly kind: 'wedge' }> };
+
+/** Splits simulated: each takes some milliseconds. */
+export const wedgeSplits = 60;
+
+/** What limits a split: the arm that breaks, else the rows that broke, else the bond that stops it. */
+export function wedgeVerdict({ broken, armStrain, rows }: WedgeResult, { specimen }: WedgeCoupon): Verdict {
+  const limit = Math.min(
+    ...specimen.arms.map(({ failureStrain: strain }) =>
+      strain ? Math.min(strain.tension, strain.compression) : Number.POSITIVE_INFINITY,
+    ),
+  );
+  if (armStrain > limit) return 'arm';
+  return rows.length > 0 ? (broken.at(-1)?.kind ?? 'bond') : 'bond';
+}
+
+/** One split of a sample. */
+export interface WedgeSplit {
+  readonly splitLength: number;
+  readonly load: number;
+  readonly first: Verdict;
+}
+
+/** Simulates a wedge with its rows. @throws as `simulateWedge` */
+export function splitCoupon(coupon: WedgeCoupon): {
+  readonly split: WedgeResult;
+  readonly rows: ReturnType<typeof couponRows>;
+} {
+  const { specimen, stitching } = coupon;
+  const rows = couponRows(coupon, stitching && couponLaw('wedge', stitching));
+  return { split: simulateWedge({ ...specimen, rows }), rows };
+}
+
+/** Splits of the first samples, each simulated. One without equilibrium is left out. */
+export function wedgeSamples(coupon: WedgeCoupon, draws: readonly Draw[]): readonly (WedgeSplit | undefined)[] {
+  return draws.slice(0, wedgeSplits).map((draw) => {
+    const drawn = sampledCoupon(coupon, draw) as WedgeCoupon;
+    try {
+      const { split } = splitCoupon(drawn);
+      return { splitLength: split.splitLength, load: split.load, first: wedgeVerdict(split, drawn) };
+    } catch (error) {
+      if (error instanceof SelvageError) return undefined;
+      throw error;
+    }
+  });
+}

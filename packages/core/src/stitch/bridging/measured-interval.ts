@@ -1,0 +1,41 @@
+import { fail } from '../../problem/index.js';
+import type { BridgingFailure, BridgingLaw, Interval } from '../bridging-types.js';
+import type { BridgingInterval } from './bridging-interval.js';
+
+/** 95 % point of the normal distribution. */
+const z95 = 1.6448536269514722;
+
+/**
+ * The range of a measured law from the scatter of its repeats: forces scatter together, openings stay; lognormal with the measured law as
+ * median, s^2 = ln(1 + variation^2), ends e^(-+1.645 s).
+ * @param variation coefficient of variation between stitches of the peak force or the work, whichever scatters more, 0 to 1
+ * @returns median and the range of nine in ten stitches, N, m, J
+ * @throws out-of-range variation not in 0 to 1
+ */
+export function measuredInterval(law: BridgingLaw, variation: number): BridgingInterval {
+  if (!(variation >= 0 && variation <= 1)) {
+    fail({
+      code: 'out-of-range',
+      message: `variation = ${variation} of a measured law, must lie in 0 to 1`,
+      allowed: '0 to 1: standard deviation over mean of the repeats',
+    });
+  }
+  const factor = Math.exp(z95 * Math.sqrt(Math.log1p(variation * variation)));
+  const around = (median: number): Interval => ({ median, low: median / factor, high: median * factor });
+  const { force, opening } = law.peak;
+  const share = (failure: BridgingFailure) => (law.failure === failure ? 1 : 0);
+  const percent = Number((100 * variation).toPrecision(3));
+  const text = `range of nine in ten stitches from the scatter of the measured curves, ${percent} %`;
+  return {
+    peak: around(force),
+    opening: { median: opening, low: opening, high: opening },
+    work: around(law.work),
+    failures: {
+      threadAtCrack: share('threadAtCrack'),
+      threadAtAnchor: share('threadAtAnchor'),
+      threadPullOut: share('threadPullOut'),
+    },
+    notes: [...law.notes, { level: 'assumption', text }],
+    sources: law.sources,
+  };
+}

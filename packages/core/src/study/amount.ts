@@ -1,0 +1,31 @@
+import type { InputValue } from '../design/index.js';
+import { parseUnit } from '../quantity/index.js';
+
+/** A number of a design file with its unit as written; a bare number has none. */
+export interface Amount {
+  readonly number: number;
+  /** Empty for a bare number. */
+  readonly unit: string;
+}
+
+const pattern = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/;
+
+/** The number in a value, where it is one with a known unit or none: "4 mm", 110, "50 %"; not "[0/90]s", "1/8 in". */
+export function amountOf(value: InputValue): Amount | undefined {
+  if (typeof value === 'number') return { number: value, unit: '' };
+  if (typeof value !== 'string') return undefined;
+  const [, number, unit = ''] = pattern.exec(value) ?? [];
+  if (number === undefined || (unit !== '' && parseUnit(unit) === undefined)) return undefined;
+  return { number: Number(number), unit };
+}
+
+/** An amount as it is written in a design file. */
+export const written = ({ number, unit }: Amount): InputValue => (unit === '' ? number : `${number} ${unit}`);
+
+/** The number of an amount in another unit of the same dimension; undefined for another dimension. */
+export function numberIn(amount: Amount, unit: string): number | undefined {
+  if (amount.unit === unit) return amount.number;
+  const [from, to] = [parseUnit(amount.unit || '1'), parseUnit(unit || '1')];
+  if (from === undefined || to === undefined || from.dimension !== to.dimension) return undefined;
+  return (amount.number * from.factor) / to.factor;
+}

@@ -1,0 +1,72 @@
+import { type DesignInputs, type InputValue, inputList, type Results } from '../design/index.js';
+import { type Difference, differencesBetween, valuesOf } from './differences.js';
+
+/** A design with what was computed of it. */
+export interface ComparedDesign {
+  /** For readers: the file's name or the title. */
+  readonly name: string;
+  readonly inputs: DesignInputs;
+  readonly results: Results;
+}
+
+/** An input that is not the same in all designs; one value per design as written, absent where a design does not have it. */
+export interface DifferingInput {
+  readonly path: string;
+  readonly values: readonly (InputValue | undefined)[];
+}
+
+/** A result that moved: its value in every design, absent where a design does not have it, with the difference from the first. */
+export interface MovedQuantity {
+  readonly path: string;
+  readonly rank: Difference['rank'];
+  readonly values: readonly (string | number | boolean | undefined)[];
+  /** Change from the first design; absent where nothing moved, for words, for a first value of zero, and for the first itself. */
+  readonly percent: readonly (number | undefined)[];
+}
+
+export interface Comparison {
+  readonly designs: readonly ComparedDesign[];
+  readonly inputs: readonly DifferingInput[];
+  readonly quantities: readonly MovedQuantity[];
+}
+
+/** Words for readers alone change nothing. */
+const aside = /^(notes|title)(\.|$)|\.(note|title|label|source)$/;
+
+function differingInputs(designs: readonly ComparedDesign[]): DifferingInput[] {
+  const lists = designs.map(({ inputs }) => new Map(inputList(inputs).map(({ path, value }) => [path, value])));
+  const paths = new Set(lists.flatMap((list) => [...list.keys()]));
+  return [...paths].flatMap((path) => {
+    if (aside.test(path)) return [];
+    const values = lists.map((list) => list.get(path));
+    return values.every((value) => value === values[0]) ? [] : [{ path, values }];
+  });
+}
+
+/**
+ * Two or more designs side by side, the first as the baseline: inputs that differ and results that moved, the most important first.
+ */
+export function compare(designs: readonly ComparedDesign[]): Comparison {
+  const [base, ...others] = designs;
+  const found = others.map((other) => differencesBetween(base?.results.data, other.results.data));
+  const documents = designs.map(({ results }) => valuesOf(results.data));
+  const rows = new Map<string, { rank: Difference['rank']; place: number; percent: (number | undefined)[] }>();
+  for (const [i, list] of found.entries()) {
+    for (const [place, { path, percent, rank }] of list.entries()) {
+      const row = rows.get(path) ?? { rank, place, percent: designs.map(() => undefined) };
+      row.percent[i + 1] = percent;
+      rows.set(path, { ...row, place: Math.min(row.place, place) });
+    }
+  }
+  const order = [...rows].sort(([, a], [, b]) => a.rank - b.rank || a.place - b.place);
+  return {
+    designs,
+    inputs: differingInputs(designs),
+    quantities: order.map(([path, { rank, percent }]) => ({
+      path,
+      rank,
+      values: documents.map((document) => document.get(path)),
+      percent,
+    })),
+  };
+}

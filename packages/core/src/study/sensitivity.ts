@@ -1,0 +1,112 @@
+import { type DesignInputs, type InputChange, inputList, kindAt } from '../design/index.js';
+import { fail } from '../problem/index.js';
+import type { KindName } from '../quantity/index.js';
+import { type Amount, amountOf, written } from './amount.js';
+import { evaluateDesign, evaluateVariant } from './evaluate.js';
+
+/** How a quantity answers to an input. */
+export interface Response {
+  /** d ln(quantity)/d ln(input), by central differences; a change of 1 % in the input changes the quantity by as many percent. */
+  readonly elasticity: number;
+  /** Of the quantity for the step down and up, SI. */
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface InputSensitivity {
+  readonly path: string;
+  /** As written. */
+  readonly value: string | number;
+  /** Share of the value that the input was moved by, either way. */
+  readonly step: number;
+  /** In the order of the quantities. */
+  readonly responses: readonly Response[];
+}
+
+export interface Sensitivity {
+  readonly quantities: readonly { readonly path: string; readonly kind: KindName; readonly value: number }[];
+  /** Those that move something, by their largest elasticity. */
+  readonly inputs: readonly InputSensitivity[];
+  /** Inputs that move none of the quantities. */
+  readonly idle: readonly string[];
+  /** Inputs that could not be moved, and why: zero, or a value that may not lie beside this one. */
+  readonly fixed: readonly { readonly path: string; readonly why: string }[];
+}
+
+export interface SensitivityOptions {
+  /** Share by which every input is moved; 0.01 when not given. */
+  readonly step?: number;
+  /** Own shares of some inputs, by path. */
+  readonly steps?: Readonly<Record<string, number>>;
+}
+
+/** Sections in which no number is an input of mechanics. */
+const aside = /^(format|title|notes|targets|search|tolerances)(\.|$)|\.(note|title|label|source|basis)$/;
+
+/** An input that is a number of mechanics. */
+const movable = ({ path, value }: InputChange): Amount | undefined => (aside.test(path) ? undefined : amountOf(value));
+
+/** Below this a change of a quantity is round-off. */
+const roundOff = 1e-10;
+
+/**
+ * Elasticities of quantities with respect to every number of a design file, each moved by its share up and down.
+ * @param quantities dotted paths of numbers in the JSON report
+ * @throws SelvageError `unknown-name` a quantity that is not there; `out-of-range` no quantity, a step not above 0 and below 0.5
+ */
+export function sensitivity(
+  inputs: DesignInputs,
+  quantities: readonly string[],
+  { step = 0.01, steps = {} }: SensitivityOptions = {},
+): Sensitivity {
+  if (quantities.length === 0) fail({ code: 'out-of-range', message: 'no quantity', allowed: 'one or more' });
+  for (const one of [step, ...Object.values(steps)]) {
+    if (one > 0 && one < 0.5) continue;
+    fail({
+      code: 'out-of-range',
+      message: `step = ${one}, must be above 0 and below 0.5`,
+      allowed: 'above 0, below 0.5',
+    });
+  }
+  const base = evaluateDesign(inputs.design, { quantities }).values;
+  const moved: InputSensitivity[] = [];
+  const idle: string[] = [];
+  const fixed: { path: string; why: string }[] = [];
+  for (const input of inputList(inputs)) {
+    const amount = movable(input);
+    if (amount === undefined) continue;
+    const { path, value } = input;
+    const own = steps[path] ?? step;
+    if (amount.number === 0) {
+      fixed.push({ path, why: 'is zero' });
+      continue;
+    }
+    const [down, up] = [-own, own].map((by) =>
+      evaluateVariant(inputs, [{ path, value: written({ ...amount, number: amount.number * (1 + by) }) }], {
+        quantities,
+      }),
+    );
+    const wrong = [down, up].find((one) => one !== undefined && 'problems' in one);
+    if (wrong !== undefined && 'problems' in wrong) {
+      fixed.push({ path, why: wrong.problems[0]?.message ?? 'cannot be computed' });
+      continue;
+    }
+    const values = (one: typeof up): readonly number[] => (one !== undefined && 'values' in one ? one.values : []);
+    const responses = base.map((at, i): Response => {
+      const [low = at, high = at] = [values(down)[i], values(up)[i]];
+      const change = high - low;
+      const still = Math.abs(change) <= roundOff * Math.max(Math.abs(high), Math.abs(low));
+      return { elasticity: still || at === 0 ? 0 : change / (2 * own * at), low, high };
+    });
+    if (responses.every(({ elasticity }) => elasticity === 0)) idle.push(path);
+    else moved.push({ path, value: value as string | number, step: own, responses });
+  }
+  const largest = ({ responses }: InputSensitivity) =>
+    Math.max(...responses.map(({ elasticity }) => Math.abs(elasticity)));
+  return {
+    quantities: quantities.map((path, i) => ({ path, kind: kindAt(path.split('.')), value: base[i] ?? 0 })),
+    inputs: moved.sort((a, b) => largest(b) - largest(a)),
+    idle,
+    fixed,
+  };
+}

@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { designInputs } from '../../../packages/core/src/design/index.js';
+import { sensitivity } from '../../../packages/core/src/study/index.js';
+import { problemsIn } from '../design/faults.js';
+import { plate } from './designs.js';
+
+const inputs = designInputs(plate);
+const density = 'stitching.rows.penetrationDensity';
+const thickness = 'laminates.plate.thickness';
+const fraction = 'stitching.rows.arealFraction';
+
+const codeOf = (run: () => unknown) => problemsIn(run)[0]!.code;
+
+describe('sensitivities of a design', () => {
+  const found = sensitivity(inputs, [density, thickness, fraction]);
+  const of = (path: string) =>
+    found.inputs.find((one) => one.path === path)!.responses.map(({ elasticity }) => elasticity);
+
+  it('are the powers of closed forms, to the square of the step', () => {
+    // 1/(p s); areal mass over fibre density and fibre fraction; n t/(rho p s).
+    expect(of('stitching.rows.pitch')[0]).toBeCloseTo(-1, 3);
+    expect(of('stitching.rows.rowSpacing')[2]).toBeCloseTo(-1, 3);
+    expect(of('materials.cloth.fibreVolumeFraction')[1]).toBeCloseTo(-1, 3);
+    expect(of('threads.thread.linearDensity')).toEqual([0, 0, expect.closeTo(1, 9)]);
+    expect(of('threads.thread.density')[2]).toBeCloseTo(-1, 3);
+  });
+
+  it('are central differences: the error falls with the square of the step', () => {
+    const error = (step: number) =>
+      Math.abs(1 + sensitivity(inputs, [density], { step }).inputs[0]!.responses[0]!.elasticity);
+    expect(error(0.02) / error(0.01)).toBeCloseTo(4, 2);
+  });
+
+  it('rank the inputs by their largest elasticity', () => {
+    const largest = found.inputs.map(({ responses }) => Math.max(...responses.map((one) => Math.abs(one.elasticity))));
+    expect(largest).toEqual([...largest].sort((a, b) => b - a));
+  });
+
+  it('name the inputs that move nothing', () => {
+    const { idle, inputs: moving } = sensitivity(inputs, [density]);
+    expect(idle).toContain('materials.cloth.fibreVolumeFraction');
+    expect(moving.map(({ path }) => path)).toEqual(['stitching.rows.pitch', 'stitching.rows.rowSpacing']);
+  });
+
+  it('leave out words, targets and the type of a stitch, and say what they could not move', () => {
+    const all = [...found.inputs.map(({ path }) => path), ...found.idle];
+    expect(all).not.toContain('title');
+    expect(all.some((path) => path.startsWith('targets'))).toBe(false);
+    expect(found.fixed.map(({ path }) => path)).toEqual(['stitching.rows.stitchType']);
+  });
+
+  it('take a step of its own for an input', () => {
+    const one = sensitivity(inputs, [density], { steps: { 'stitching.rows.pitch': 0.1 } });
+    const pitch = one.inputs.find(({ path }) => path === 'stitching.rows.pitch')!;
+    expect(pitch.step).toBe(0.1);
+    expect(pitch.responses[0]!.low * 0.9).toBeCloseTo(pitch.responses[0]!.high * 1.1, 6);
+  });
+
+  it('refuse a step that is none, no quantity, and one that is not there', () => {
+    expect(codeOf(() => sensitivity(inputs, [density], { step: 0 }))).toBe('out-of-range');
+    expect(codeOf(() => sensitivity(inputs, [density], { steps: { a: 0.6 } }))).toBe('out-of-range');
+    expect(codeOf(() => sensitivity(inputs, []))).toBe('out-of-range');
+    expect(codeOf(() => sensitivity(inputs, ['laminates.plate.thikness']))).toBe('unknown-name');
+  });
+});
