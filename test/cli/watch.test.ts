@@ -7,8 +7,8 @@ import { minimal } from './support/designs.js';
 const command = freshCommand();
 
 /** Starts watching; `until` waits for the next part of either stream that holds a text. */
-function watching(cwd: string, ...options: string[]) {
-  const child = command.start(['report', 'design.yaml', '--watch', ...options], { cwd });
+function watching(cwd: string, ...args: string[]) {
+  const child = command.start([...args, '--watch'], { cwd });
   let heard = '';
   const listen = (chunk: Buffer) => {
     heard += chunk.toString();
@@ -36,12 +36,12 @@ describe('watching a design', () => {
     const cwd = await command.directory();
     const path = join(cwd, 'design.yaml');
     await writeFile(path, minimal);
-    const session = watching(cwd, '--out', 'r.json');
+    const session = watching(cwd, 'report', 'design.yaml', '--out', 'r.json');
     await session.until('ok; waiting');
     const good = JSON.parse(await readFile(join(cwd, 'r.json'), 'utf8'));
 
     await writeFile(path, minimal.replace('title:', 'titel:'));
-    expect(await session.until('not computed; waiting')).toContain('design.yaml:2:1: error[unknown-key]');
+    expect(await session.until('not computed, the numbers above still hold; waiting')).toContain('design.yaml:2:1: error[unknown-key]');
     expect(JSON.parse(await readFile(join(cwd, 'r.json'), 'utf8'))).toEqual(good);
 
     await writeFile(join(cwd, 'next'), minimal.replace('0.125 mm', '0.25 mm'));
@@ -57,6 +57,19 @@ describe('watching a design', () => {
     );
     await writeFile(path, minimal);
     expect(await session.until('ok; waiting')).toContain('as at the start again');
+    expect(await session.interrupt()).toBe(130);
+  }, 30_000);
+
+  it('watches every design of a comparison and says of which of them something changed', async () => {
+    const cwd = await command.directory();
+    await writeFile(join(cwd, 'a.yaml'), minimal);
+    await writeFile(join(cwd, 'b.yaml'), minimal);
+    const session = watching(cwd, 'compare', 'a.yaml', 'b.yaml');
+    expect(await session.until('ok; waiting')).toContain('No input differs.');
+    await writeFile(join(cwd, 'b.yaml'), minimal.replace('0.125 mm', '0.25 mm'));
+    const said = await session.until('ok; waiting');
+    expect(said).toMatch(/b\.yaml:\n[\s\S]*laminates\.skin\.thickness +1 mm -> 2 mm/);
+    expect(said).not.toContain('a.yaml:');
     expect(await session.interrupt()).toBe(130);
   }, 30_000);
 });

@@ -27,6 +27,11 @@ export const quantity: Option = {
   summary: 'a number of the JSON report, several times for several; by default what the targets ask for',
 };
 
+export const watch: Option = {
+  name: 'watch',
+  summary: 'recompute whenever a file is saved and show what changed since then and since the start',
+};
+
 export const format = (...choices: string[]): Option => ({
   name: 'format',
   value: 'FORMAT',

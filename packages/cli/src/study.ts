@@ -29,8 +29,12 @@ export function studied<T>(name: string, given: Given, run: () => T): T {
 /** The design file of a name, parsed. @throws Stop 65, 66 */
 export async function openDesign(name: string, given: Given): Promise<Opened> {
   const input = await readInput(name, given.command);
-  return { input, inputs: studied(input.name, given, () => designInputs(input.bytes, { fileName: input.name })) };
+  return { input, inputs: inputsOf(input, given) };
 }
+
+/** The inputs of a design file that was read. @throws Stop 65 */
+export const inputsOf = ({ name, bytes }: Input, given: Given): DesignInputs =>
+  studied(name, given, () => designInputs(bytes, { fileName: name }));
 
 /**
  * The quantities asked for, or those of the design's targets.

@@ -1,5 +1,5 @@
 import type { Command, Positional } from './command.js';
-import { anyFormat, format, out, quantity, quotedUnits, units } from './options.js';
+import { anyFormat, format, out, quantity, quotedUnits, units, watch } from './options.js';
 
 const design: Positional = { name: 'DESIGN', summary: 'the design file; - reads standard input', completes: 'file' };
 
@@ -21,7 +21,7 @@ export const commands: readonly Command[] = [
       { name: 'html', value: 'FILE', summary: 'also write the whole report to FILE, as a page' },
       { name: 'summary', summary: 'only the figures that decide' },
       units,
-      { name: 'watch', summary: 'recompute whenever the file is saved and show what changed' },
+      watch,
     ],
     load: () => import('./commands/report.js'),
   },
@@ -38,7 +38,7 @@ export const commands: readonly Command[] = [
         completes: 'file',
       },
     ],
-    options: [anyFormat, out, units],
+    options: [anyFormat, out, units, watch],
     load: () => import('./commands/compare.js'),
   },
   {

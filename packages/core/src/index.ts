@@ -209,6 +209,7 @@ export {
 } from './stitch/index.js';
 // Studies of a design
 export {
+  type ComparedDesign,
   type Comparison,
   compare,
   differencesBetween,

@@ -1,9 +1,10 @@
-import { assemble, compare, comparisonReport, compute } from '@selvage/core';
+import { assemble, type ComparedDesign, compare, comparisonReport, compute } from '@selvage/core';
 import type { Given } from '../command.js';
 import type { ExitCode } from '../exit.js';
+import { type Input, readInput } from '../input.js';
 import { demandSeparate } from '../output.js';
 import { formatOf, present, unitsOf } from '../presentation.js';
-import { openDesign, studied } from '../study.js';
+import { inputsOf, studied } from '../study.js';
 import { judgeTargets } from '../targets.js';
 import { usageStop } from '../usage.js';
 
@@ -13,13 +14,28 @@ export async function run(given: Given): Promise<ExitCode> {
   if (files.filter((file) => file === '-').length > 1) throw usageStop('`-` can be given once', given.command);
   const out = given.values.get('out');
   for (const file of files) await demandSeparate(file, out === undefined || out === '-' ? [] : [out]);
-  const designs = [];
-  for (const file of files) {
-    const { input, inputs } = await openDesign(file, given);
-    const results = studied(input.name, given, () => compute(assemble(inputs.design)));
-    designs.push({ name: input.name, inputs, results });
+  if (given.flags.has('watch')) {
+    const { watchDesigns } = await import('../watch.js');
+    return watchDesigns(given, async (inputs, first) => {
+      const { units, designs } = await once(given, inputs, first);
+      return { units, reports: new Map(designs.map(({ name, results }) => [name, results.data])) };
+    });
   }
-  const units = unitsOf(given).units ?? designs[0]?.results.model.units ?? 'metric';
-  await present(comparisonReport(compare(designs), { units }), given);
+  const inputs = [];
+  for (const file of files) inputs.push(await readInput(file, given.command));
+  const { designs } = await once(given, inputs, true);
   return judgeTargets({ data: { targets: designs.flatMap(({ results }) => results.targets) } });
+}
+
+/** One comparison; `print` is whether it also goes to standard output. */
+async function once(given: Given, files: readonly Input[], print: boolean) {
+  const designs = files.map((input): ComparedDesign => {
+    const inputs = inputsOf(input, given);
+    return { name: input.name, inputs, results: studied(input.name, given, () => compute(assemble(inputs.design))) };
+  });
+  const units = unitsOf(given).units ?? designs[0]?.results.model.units ?? 'metric';
+  if (print || (given.values.get('out') ?? '-') !== '-') {
+    await present(comparisonReport(compare(designs), { units }), given);
+  }
+  return { units, designs };
 }

@@ -17,8 +17,11 @@ export async function run(given: Given): Promise<ExitCode> {
   );
   await demandSeparate(given.positionals[0] ?? '-', outputs as string[]);
   if (given.flags.has('watch')) {
-    const { watchDesign } = await import('../watch.js');
-    return watchDesign(given, (input, first) => once(given, input, first));
+    const { watchDesigns } = await import('../watch.js');
+    return watchDesigns(given, async ([input], first) => {
+      const { units, data } = await once(given, input as Input, first);
+      return { units, reports: new Map([[(input as Input).name, data]]) };
+    });
   }
   return judgeTargets(await once(given, await readDesignInput(given), true));
 }

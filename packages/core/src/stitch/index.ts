@@ -7,14 +7,9 @@ export {
   startSampling,
 } from './bridging/bridging-interval.js';
 export { bridgingLaw, lawOf, type PathLaw } from './bridging/bridging-law.js';
-export {
-  type BridgingModel,
-  type BridgingSide,
-  bridgingModel,
-  type FaceAnchor,
-  type PenetrationInput,
-} from './bridging/bridging-model.js';
+export { bridgingModel, type FaceAnchor, type PenetrationInput } from './bridging/bridging-model.js';
 export { type BridgingParameters, bridgingParameters } from './bridging/bridging-parameters.js';
+export type { BridgingModel, BridgingSide } from './bridging/bridging-sides.js';
 export { type GivingWay, givingWay, type PullOut } from './bridging/failure-sites.js';
 export { measuredInterval } from './bridging/measured-interval.js';
 export { type MeasuredPoint, measuredBridgingLaw } from './bridging/measured-law.js';

@@ -48,7 +48,7 @@ const headline =
   /^(?!.*\.\d+\.)[^[]*\b(thickness|arealMass|inPlane\.E[xy]|inPlane\.Gxy|flexural\.Ex|failure\.\w+\.ratio|(firstPly|lastPly)\.ratio|multiplier|deflection|frequency|ratio|onset\w+|penetrationDensity|arealFraction|threadMassPerArea|threadLengthPerArea|sewingTime|armStrain|peakForce|margin|verdict\.(first|next)|toughness\.(specimen|steady)|splitLength)$/;
 
 /** How the target of a quantity is called among the differences. */
-export const targetPath = (quantity: string): string => `target ${quantity}`;
+const targetPath = (quantity: string): string => `target ${quantity}`;
 
 /** The value at each place of a JSON report, places as in {@link Difference}. */
 export const valuesOf = (data: unknown): ReadonlyMap<string, Leaf['value']> =>
@@ -72,7 +72,7 @@ const size = ({ percent }: Difference): number =>
   percent === undefined ? Number.POSITIVE_INFINITY : Math.abs(percent);
 
 /** Targets first, then what a designer looks at first, then the rest; words before numbers, numbers by their relative change. */
-export const byImportance = (a: Difference, b: Difference): number =>
+const byImportance = (a: Difference, b: Difference): number =>
   a.rank - b.rank || (size(a) === size(b) ? 0 : size(b) - size(a));
 
 /**

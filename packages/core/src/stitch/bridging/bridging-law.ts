@@ -3,7 +3,8 @@ import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../pro
 import type { BridgingLaw } from '../bridging-types.js';
 import { assumptions, furtherSources } from './assumptions.js';
 import type { BridgingInput, BridgingPath } from './bridging-input.js';
-import { type BridgingModel, bridgingModel } from './bridging-model.js';
+import { bridgingModel } from './bridging-model.js';
+import type { BridgingModel } from './bridging-sides.js';
 import { checkModel } from './check-model.js';
 import { areaUnder, peakOf } from './curve.js';
 import { type GivingWay, givingWay } from './failure-sites.js';

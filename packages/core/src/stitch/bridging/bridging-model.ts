@@ -4,9 +4,10 @@ import { inMillimetres, requirePositive } from '../check.js';
 import { hasUnderThread, type StitchType } from '../stitch-type.js';
 import type { Thread } from '../types.js';
 import { type BridgingParameters, bridgingParameters } from './bridging-parameters.js';
+import type { BridgingModel, BridgingSide } from './bridging-sides.js';
 import { type Bundle, bundleOf } from './bundle.js';
 import { type RodInput, rodModel } from './rod.js';
-import { type YieldingBend, yieldingBend } from './yielding-bend.js';
+import { yieldingBend } from './yielding-bend.js';
 
 /** What holds the far end of a leg at a face: the bend over the surface or the lock pulled to it, or nothing (tuft, pin, worn-off face). */
 export type FaceAnchor = 'surface' | 'none';
@@ -33,33 +34,6 @@ export interface PenetrationInput {
   readonly pitch?: number;
   /** Measured or chosen values; the priors' where not given. */
   readonly parameters?: Partial<BridgingParameters>;
-}
-
-/** The thread on one side of the crack plane. SI units. */
-export interface BridgingSide {
-  /** From the crack plane to the anchor or the free end, m. */
-  readonly depth: number;
-  /** EA, N. */
-  readonly axialStiffness: number;
-  /** q, N/m. */
-  readonly slipResistance: number;
-  /** Force per length against ploughing sideways, N/m. */
-  readonly lateralResistance: number;
-  /** Force at the anchor that breaks the thread there, N; 0 for a free end. */
-  readonly anchorStrength: number;
-  /** How far the anchor gives way per force at it, m/N. */
-  readonly anchorCompliance: number;
-  /** A bend that yields, besides. */
-  readonly bend?: YieldingBend;
-}
-
-/** One penetration as the bridging law sees it. */
-export interface BridgingModel {
-  readonly sides: readonly [BridgingSide, BridgingSide];
-  /** Force that breaks the thread in the plane of the crack, N. */
-  readonly crackStrength: number;
-  /** Coefficient of variation of the strength of a site. */
-  readonly siteScatter: number;
 }
 
 type End = FaceAnchor | 'lock';

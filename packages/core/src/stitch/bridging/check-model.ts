@@ -1,5 +1,5 @@
 import { requireNotNegative, requirePositive } from '../check.js';
-import type { BridgingModel } from './bridging-model.js';
+import type { BridgingModel } from './bridging-sides.js';
 import type { YieldingBend } from './yielding-bend.js';
 
 const mayBeZero = ['slipResistance', 'anchorStrength', 'anchorCompliance'] as const;

@@ -1,5 +1,5 @@
 import type { BridgingFailure } from '../bridging-types.js';
-import type { BridgingModel, BridgingSide } from './bridging-model.js';
+import type { BridgingModel, BridgingSide } from './bridging-sides.js';
 
 /** What happens when a penetration gives way. */
 export interface GivingWay {

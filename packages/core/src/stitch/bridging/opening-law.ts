@@ -1,5 +1,5 @@
 import type { BridgingCurve } from '../bridging-types.js';
-import type { BridgingModel } from './bridging-model.js';
+import type { BridgingModel } from './bridging-sides.js';
 import { type GivingWay, givingWay, pullOutForce } from './failure-sites.js';
 import { openingAt, stretchWork } from './slip.js';
 import { floatLimit } from './yielding-bend.js';

@@ -1,6 +1,6 @@
 import { rootBetween, sinCosDegrees } from '../../numeric/index.js';
 import type { BridgingCurve } from '../bridging-types.js';
-import type { BridgingModel } from './bridging-model.js';
+import type { BridgingModel } from './bridging-sides.js';
 import { type GivingWay, givingWay, pullOutForce } from './failure-sites.js';
 import { bedOf, deflected } from './ploughing.js';
 import { openingAt } from './slip.js';

@@ -1,4 +1,4 @@
-import type { BridgingModel } from './bridging-model.js';
+import type { BridgingModel } from './bridging-sides.js';
 
 /** B = 1/q_1 + 1/q_2 of the beds on both sides, m/N: times the tension, the sum of the radii to which the thread bends. */
 export function bedOf({ sides }: BridgingModel): number {

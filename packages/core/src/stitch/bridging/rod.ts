@@ -4,7 +4,7 @@ import type { Note } from '../../provenance/index.js';
 import { inMillimetres, requireNotNegative, requirePositive } from '../check.js';
 import { bridgingPriors, rodPriors } from '../priors.js';
 import { samplePrior } from '../sample-prior.js';
-import type { BridgingModel, BridgingSide } from './bridging-model.js';
+import type { BridgingModel, BridgingSide } from './bridging-sides.js';
 
 const priors = {
   ...rodPriors,

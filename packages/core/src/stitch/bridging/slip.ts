@@ -1,4 +1,4 @@
-import type { BridgingModel, BridgingSide } from './bridging-model.js';
+import type { BridgingModel, BridgingSide } from './bridging-sides.js';
 import { bendWork, letGo } from './yielding-bend.js';
 
 /**

@@ -37,14 +37,14 @@ export interface SummaryOptions {
 }
 
 /** Mean, sum of squares and of fourth powers about it. */
-export interface CentralSums {
+interface CentralSums {
   readonly mean: number;
   readonly squares: number;
   readonly fourths: number;
 }
 
 /** Sums about the mean, in two passes. */
-export function centralSums(values: ArrayLike<number>): CentralSums {
+function centralSums(values: ArrayLike<number>): CentralSums {
   const n = values.length;
   let mean = 0;
   for (let i = 0; i < n; i++) mean += ((values[i] ?? 0) - mean) / (i + 1);
