@@ -32,7 +32,7 @@ describe('a peel without rows', () => {
   });
 
   it('fails in the bond, and would next break an arm where that has a failure strain', () => {
-    expect(result.verdict).toEqual({ first: 'bond' });
+    expect(result.verdict).toEqual({ first: 'bond', load: result.events[0]?.load });
     const limited = [arm(0.6e-3, 20e9, { failureStrain: { tension: 0.03, compression: 0.03 } })] as const;
     const { verdict } = simulatePeel(coupon({ arms: [limited[0], limited[0]] }));
     expect(verdict).toMatchObject({ first: 'bond', next: 'arm' });

@@ -211,11 +211,19 @@ describe('the verdict of a double cantilever beam', () => {
     expect(events[0]?.row).toBe(0);
   });
 
-  it('names the stronger of two kinds of rows, and the arm behind it', () => {
+  it('names the stronger of two kinds of rows', () => {
+    const rows = [...rowsOf(52 * mm, 5 * mm, 4), brittle(75 * mm, 2e5, 900)];
+    expect(simulateDcb({ ...plain, rows }).verdict.first).toBe('threadAtCrack');
+  });
+
+  it('names the arm behind the rows, by the load at which threads that hold break it', () => {
     const strong = armOf(cloth, { tension: 0.02, compression: 0.02 });
-    const rows = [...rowsOf(52 * mm, 5 * mm, 4), brittle(75 * mm, 2e5, 1200)];
+    const rows = rowsOf(52 * mm, 5 * mm, 10);
     const { verdict } = simulateDcb({ ...plain, arms: [strong, strong], rows });
-    expect([verdict.first, verdict.next]).toEqual(['threadAtCrack', 'arm']);
+    expect([verdict.first, verdict.next]).toEqual(['threadAtAnchor', 'arm']);
+    // No strain at a load is larger than that of the bare lever: P a h/(2 D b), a beyond the first row.
+    const lever = (0.02 * 2 * strong.bendingStiffness * 0.02) / (2 * mm * 52 * mm);
+    expect(verdict.load * (verdict.margin ?? 0)).toBeLessThan(lever);
     expect(verdict.margin).toBeGreaterThan(1);
   });
 
@@ -264,7 +272,10 @@ describe('a double cantilever beam that is none', () => {
   it('has no equilibrium with a row stiff beyond all numbers', () => {
     expect(
       codesOf(() =>
-        simulateDcb({ ...plain, rows: [{ ...row(60 * mm), curve: { opening: [0, 1e-307], force: [0, 1e10] } }] }),
+        simulateDcb({
+          ...plain,
+          rows: [{ ...row(60 * mm), curve: { opening: [0, 1e-307, 1], force: [0, 1e10, 1e9] } }],
+        }),
       ),
     ).toEqual(['not-computable']);
   });

@@ -198,7 +198,10 @@ describe('an end-notched flexure specimen that is none', () => {
   it('has no equilibrium with a row stiff beyond all numbers', () => {
     expect(
       codesOf(() =>
-        simulateEnf({ ...plain, rows: [{ ...row(20 * mm), curve: { opening: [0, 1e-307], force: [0, 1e10] } }] }),
+        simulateEnf({
+          ...plain,
+          rows: [{ ...row(20 * mm), curve: { opening: [0, 1e-307, 1], force: [0, 1e10, 1e9] } }],
+        }),
       ),
     ).toEqual(['not-computable']);
   });

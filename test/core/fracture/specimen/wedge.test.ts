@@ -171,7 +171,7 @@ describe('an edge opened by a wedge, real arms', () => {
       codesOf(() =>
         simulateWedge({
           ...edge,
-          rows: [{ ...brittle(6 * mm, 1, 1), curve: { opening: [0, 1e-307], force: [0, 1e10] } }],
+          rows: [{ ...brittle(6 * mm, 1, 1), curve: { opening: [0, 1e-307, 1], force: [0, 1e10, 1e9] } }],
         }),
       ),
     ).toEqual(['not-computable']);

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { choice, quantity, reference, section, text } from './fields.js';
 
-export const couponTypes = ['dcb', 'enf', 'peel', 'wedge'] as const;
+const couponTypes = ['dcb', 'enf', 'peel', 'wedge'] as const;
 
 const size = { above: 0, max: 5 } as const;
 const reach = { min: 0, max: 5 } as const;

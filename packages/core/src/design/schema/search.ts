@@ -31,7 +31,11 @@ const stackEntry = section('the stack of a laminate, to be found', {
       ),
   ),
   materials: z.optional(
-    listOf('materials to choose from, each at each of the `angles`', reference('a ply, fabric or core of this file'), 20),
+    listOf(
+      'materials to choose from, each at each of the `angles`',
+      reference('a ply, fabric or core of this file'),
+      20,
+    ),
   ),
   angles: z.optional(listOf('angles to choose from', angle, 72)),
   plies: oneOrList(plies, plyCount, plyCount, { least: 1, most: 50 }),
@@ -41,7 +45,9 @@ const stackEntry = section('the stack of a laminate, to be found', {
   ),
   grouping: z.optional(whole('most plies alike next to each other, across the mid-plane too', 1, 400)),
   outer: z.optional(plyChoice.check(z.describe('the first ply, at the tool side'))),
-  angleJump: z.optional(quantity('angle', 'largest step between the angles of neighbours, as lines', { min: 0, max: 90 })),
+  angleJump: z.optional(
+    quantity('angle', 'largest step between the angles of neighbours, as lines', { min: 0, max: 90 }),
+  ),
 });
 
 const limit = (words: string) => z.union([z.string(), z.number()], { error: () => words }).check(z.describe(words));
@@ -66,13 +72,17 @@ export const searchEntry = section('a search for the best candidates', {
       .record(z.string(), listOf('the values that an input takes', inputValue, 1000), {
         error: () => 'inputs by their dotted paths, each with a list of values',
       })
-      .check(z.describe('inputs by their dotted paths, for example stitching.edge.pitch, each with its list of values')),
+      .check(
+        z.describe('inputs by their dotted paths, for example stitching.edge.pitch, each with its list of values'),
+      ),
   ),
   stack: z.optional(stackEntry),
   minimise: aims('quantities to be made small'),
   maximise: aims('quantities to be made large'),
   constraints: z.optional(listOf('limits that candidates keep to', constraintEntry, 100)),
-  targets: z.optional(yesOrNo('false when the hard targets of the design are not limits of the search; true when not given')),
+  targets: z.optional(
+    yesOrNo('false when the hard targets of the design are not limits of the search; true when not given'),
+  ),
   method: z.optional(
     choice('a method', ['exhaustive', 'nsga2']).check(
       z.describe(

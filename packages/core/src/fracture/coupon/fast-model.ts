@@ -103,7 +103,7 @@ export function rowStrength(D: number, bond: number, f: number, w: number): numb
   return (M0 + f * c) ** 2 / (2 * D);
 }
 
-/** Exponent that joins the two ends of {@link fastForce}: within 3 % of the elastica between them. */
+/** Exponent that joins the two ends of {@link fastForce}: within 4 % of the elastica between them. */
 const joint = 2.7;
 
 /**

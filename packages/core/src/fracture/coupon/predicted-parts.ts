@@ -128,10 +128,14 @@ export function verdictShares(
   firsts: readonly Verdict[],
   weights: readonly number[],
 ): Readonly<Record<Verdict, number>> {
-  const shares = { bond: 0, threadAtCrack: 0, threadAtAnchor: 0, threadPullOut: 0, arm: 0 };
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  firsts.forEach((first, i) => {
-    shares[first] += (weights[i] as number) / total;
-  });
-  return shares;
+  const share = (kind: Verdict) =>
+    firsts.reduce((sum, first, i) => (first === kind ? sum + (weights[i] as number) : sum), 0) / total;
+  return {
+    bond: share('bond'),
+    threadAtCrack: share('threadAtCrack'),
+    threadAtAnchor: share('threadAtAnchor'),
+    threadPullOut: share('threadPullOut'),
+    arm: share('arm'),
+  };
 }

@@ -1,7 +1,8 @@
 import type { Interval } from '../../stitch/index.js';
 
 /**
- * The value below which a share of weighted values lies, straight lines between neighbours; with equal weights the same as `quantile`.
+ * The value below which a share of weighted values lies, straight lines between neighbours: value k of n at S_k/S_n, S_k = k w_k + (n - 1) Σ_(i<k) w_i, k from 0.
+ * With equal weights the same as `quantile`; what weighs nothing has next to no effect.
  * @param order indices by rising value
  */
 function weightedQuantile(
@@ -11,19 +12,19 @@ function weightedQuantile(
   share: number,
 ): number {
   const at = (list: readonly number[], k: number): number => list[order[k] as number] as number;
-  let total = 0;
-  for (let k = 1; k < order.length; k++) total += (at(weights, k - 1) + at(weights, k)) / 2;
-  let passed = 0;
-  for (let k = 1; k < order.length; k++) {
-    const step = (at(weights, k - 1) + at(weights, k)) / 2;
-    if (step > 0 && passed + step >= share * total) {
-      const t = (share * total - passed) / step;
-      const from = at(values, k - 1);
-      return from + t * (at(values, k) - from);
-    }
-    passed += step;
-  }
-  return at(values, order.length - 1);
+  const last = order.length - 1;
+  let before = 0;
+  const places = order.map((i, k) => {
+    const place = k * (weights[i] as number) + last * before;
+    before += weights[i] as number;
+    return place;
+  });
+  const wanted = share * (places[last] as number);
+  const next = places.findIndex((place) => place > wanted);
+  if (next <= 0) return at(values, next < 0 ? last : 0);
+  const [from, to] = [places[next - 1] as number, places[next] as number];
+  const low = at(values, next - 1);
+  return low + ((wanted - from) / (to - from)) * (at(values, next) - low);
 }
 
 /** Median and the range of nine in ten of weighted values, at least one. */

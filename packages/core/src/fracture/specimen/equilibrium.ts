@@ -2,7 +2,7 @@ import { factorBanded, solveBanded } from '../../numeric/index.js';
 import { fail } from '../../problem/index.js';
 import type { Laid } from './chain.js';
 import type { Model, State } from './model.js';
-import { rowLines } from './row-lines.js';
+import { rowLines, type Way } from './row-lines.js';
 
 /** Finds equilibrium at a crack length and displacement; `largest` are the openings that rows have seen, `guess` where to start from. */
 export type Equilibrium = (
@@ -12,7 +12,7 @@ export type Equilibrium = (
   guess: Float64Array,
 ) => State;
 
-/** Rounds of tangents at a time; of secants in the first turn, one more such lot in each further turn. */
+/** Rounds of tangents at a time, careful ones in the first turn; of secants in the first turn, one more such lot in each further turn. */
 const tangents = 8;
 const secants = 24;
 const mostTurns = 40;
@@ -92,9 +92,9 @@ export function equilibriumOf(model: Model): Equilibrium {
   const at = (unknown: number) => P * (byLoad[unknown] as number) + (constants ? (byRows[unknown] as number) : 0);
 
   /** Rounds of lines; true when lines and curves then meet. */
-  const rounds = (most: number, secant: boolean, laid: Laid, displacement: number, largest: Float64Array): boolean => {
+  const rounds = (most: number, way: Way, laid: Laid, displacement: number, largest: Float64Array): boolean => {
     for (let i = 0; i < most; i++) {
-      constants = draw(w, largest, secant, laid, changed);
+      constants = draw(w, largest, way, laid, changed);
       P = solve(laid, displacement, constants);
       if (!Number.isFinite(P)) return false;
       for (let j = laid.first; j < laid.beyond; j++) w[j] = at(row[j] as number);
@@ -117,10 +117,10 @@ export function equilibriumOf(model: Model): Equilibrium {
     w.fill(0, laid.beyond);
     for (let turn = 1; turn <= mostTurns; turn++) {
       before.set(w);
-      let found = rounds(tangents, false, laid, displacement, largest);
+      let found = rounds(tangents, turn === 1 ? 'careful' : 'tangent', laid, displacement, largest);
       if (!found) {
         w.set(before);
-        found = rounds(secants * turn, true, laid, displacement, largest);
+        found = rounds(secants * turn, 'secant', laid, displacement, largest);
       }
       if (found) {
         const rubbed = rubs.map(({ unknown, perLoad }) => ({ slid: at(unknown), force: perLoad * P }));

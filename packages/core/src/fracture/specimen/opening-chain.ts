@@ -89,6 +89,7 @@ export function openingChain(pair: Arm, width: number, length: number, rows: rea
       const own = ofRow[j] as number;
       row[j] = own === 0 ? laid.loaded : 2 * (own < before ? tipPoint + before - own : end - own);
     }
+    while (j > spent && (ofRow[j - 1] as number) > last) j--;
     while (j < row.length && (ofRow[j] as number) <= last) j++;
     laid.beyond = j;
     crack = tip;

@@ -15,10 +15,13 @@ export interface RowLines {
    * Draws the lines at openings w of the rows of a chain, `largest` being what they have seen: tangents, or secants. `changed` is told each row
    * whose stiffness is another than before. Says whether any constant differs from 0.
    */
-  draw(w: Float64Array, largest: Float64Array, secant: boolean, chain: Stretch, changed: (row: number) => void): boolean;
+  draw(w: Float64Array, largest: Float64Array, way: Way, chain: Stretch, changed: (row: number) => void): boolean;
   /** Whether all lines meet their curves at openings w. */
   meet(w: Float64Array, largest: Float64Array, chain: Stretch): boolean;
 }
+
+/** Tangents, at first held back where they tell too little, or secants. */
+export type Way = 'careful' | 'tangent' | 'secant';
 
 /** Rows of a chain: from the first up to that before `beyond`. */
 type Stretch = Pick<Laid, 'first' | 'beyond'>;
@@ -33,6 +36,7 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
   const count = rows.length;
   const stiffness = new Float64Array(count);
   const constant = new Float64Array(count);
+  const soft = new Uint8Array(count);
   const laws = rows.map(({ law }) => law);
   const nothing = Float64Array.from(laws, (law) => tiny * Math.max(...law.force));
   const firm = Float64Array.from(laws, (law) => law.firm);
@@ -41,15 +45,20 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
   const onLine = (j: number, wj: number, m: number): boolean =>
     wj > 0 && wj <= m && (wj > (firm[j] as number) || (laws[j] as RowLaw).straight);
 
-  const draw: RowLines['draw'] = (w, largest, secant, { first, beyond }, changed) => {
+  const draw: RowLines['draw'] = (w, largest, way, { first, beyond }, changed) => {
+    const secant = way === 'secant';
     let constants = false;
     for (let j = first; j < beyond; j++) {
       const wj = w[j] as number;
       const m = largest[j] as number;
       let k = 0;
       let c = 0;
-      if (onLine(j, wj, m) && (secant || wj < m || m === firm[j])) k = m > (firm[j] as number) ? leftAt(laws[j] as RowLaw, m) * (elastic[j] as number) : (elastic[j] as number);
-      else if (secant || wj > 0) {
+      // The line of a row that was closed or in its toe does not tell how far it opens: on the way it first comes to what it has seen.
+      const opens = way === 'careful' && wj > m && soft[j] === 1;
+      soft[j] = wj > 0 && onLine(j, Math.min(wj, m), m) ? 0 : 1;
+      if (opens || (onLine(j, wj, m) && (secant || wj < m || m === firm[j]))) {
+        k = (elastic[j] as number) * (m > (firm[j] as number) ? leftAt(laws[j] as RowLaw, m) : 1);
+      } else if (secant || wj > 0) {
         const law = laws[j] as RowLaw;
         if (secant && wj > m) k = forceAfter(law, wj, m) / wj;
         else {
@@ -69,7 +78,7 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
     for (let j = first; j < beyond; j++) {
       const wj = w[j] as number;
       const m = largest[j] as number;
-      if (m === firm[j] && stiffness[j] === elastic[j] && onLine(j, wj, m)) continue;
+      if (m === firm[j] && stiffness[j] === elastic[j] && constant[j] === 0 && onLine(j, wj, m)) continue;
       const F = forceAfter(laws[j] as RowLaw, wj, m);
       const rise = (stiffness[j] as number) * wj;
       const c = constant[j] as number;

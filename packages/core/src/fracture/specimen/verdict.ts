@@ -12,7 +12,7 @@ const endless = 1e6;
 /**
  * What a specimen is limited by: the arm where one breaks, else the row that gives way at the highest load, else the bond.
  *
- * The model is run again with that unbreakable; what limits it then is the next, and its load over the first the margin: below 1 where stronger threads
+ * The model is run again with that unbreakable; the first row or arm that gives way then is the next, and its load over the first the margin: below 1 where stronger threads
  * would break the arms at a lower load. The bond is next only where an arm breaks before it grows: else it gave way long before, and
  * at its own load. A test that ends before anything does is taken further.
  */

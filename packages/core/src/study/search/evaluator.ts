@@ -9,7 +9,12 @@ export interface Evaluator {
    * @param computed written: 1 for each that could be computed, else 0
    * @returns why the first that could not be computed could not, where that is known
    */
-  readonly evaluate: (genomes: Int32Array, count: number, values: Float64Array, computed: Uint8Array) => string | undefined;
+  readonly evaluate: (
+    genomes: Int32Array,
+    count: number,
+    values: Float64Array,
+    computed: Uint8Array,
+  ) => string | undefined;
 }
 
 /** Where the numbers of a genome stand: varied inputs, then the length of the stack where there are several, then its plies. */

@@ -74,11 +74,21 @@ export function goalsOf({ design }: DesignInputs, search: SearchEntry): Goals {
       path: places[twice.quantity] ?? ['search'],
     });
   }
-  const limit = (path: string, ends: readonly [Given | undefined, Given | undefined], at: LimitPlaces, of: Limit['of']): Limit => {
+  const limit = (
+    path: string,
+    ends: readonly [Given | undefined, Given | undefined],
+    at: LimitPlaces,
+    of: Limit['of'],
+  ): Limit => {
     const kind = kindAt(path.split('.'));
     const [atLeast, atMost] = [limitOf(ends[0], kind, at.low), limitOf(ends[1], kind, at.high)];
     if (atLeast === undefined && atMost === undefined) {
-      fail({ code: 'missing-key', message: `\`${path}\` has no limit`, allowed: '`atLeast`, `atMost` or both', path: at.entry });
+      fail({
+        code: 'missing-key',
+        message: `\`${path}\` has no limit`,
+        allowed: '`atLeast`, `atMost` or both',
+        path: at.entry,
+      });
     }
     if (atLeast !== undefined && atMost !== undefined && atLeast > atMost) {
       fail({ code: 'contradiction', message: `the lower limit of \`${path}\` is above the upper one`, path: at.entry });
@@ -94,7 +104,12 @@ export function goalsOf({ design }: DesignInputs, search: SearchEntry): Goals {
   };
   const own = (search.constraints ?? []).map(({ quantity, atLeast, atMost }, i) => {
     const entry = ['search', 'constraints', i];
-    return limit(quantity, [atLeast, atMost], { entry, low: [...entry, 'atLeast'], high: [...entry, 'atMost'] }, 'search');
+    return limit(
+      quantity,
+      [atLeast, atMost],
+      { entry, low: [...entry, 'atLeast'], high: [...entry, 'atMost'] },
+      'search',
+    );
   });
   const targets = search.targets === false ? [] : (design.targets ?? []);
   const hard = targets.flatMap((target, i): Limit[] => {
@@ -165,10 +180,11 @@ export function judge(
     for (let i = 0; i < limits.length; i++) {
       const limit = limits[i]!;
       const value = values[row + limit.quantity]!;
-      if (limit.atLeast !== undefined && value < limit.atLeast) missed += (limit.atLeast - value) / sizeOf(limit.atLeast);
+      if (limit.atLeast !== undefined && value < limit.atLeast)
+        missed += (limit.atLeast - value) / sizeOf(limit.atLeast);
       if (limit.atMost !== undefined && value > limit.atMost) missed += (value - limit.atMost) / sizeOf(limit.atMost);
     }
-    violations[k] = missed < notComputed ? missed : notComputed;
+    violations[k] = Math.min(missed, notComputed);
   }
 }
 

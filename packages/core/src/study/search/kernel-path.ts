@@ -5,19 +5,19 @@ import {
   type Criterion,
   evaluateBatch,
   isIsotropic,
+  layout,
   makeQbarTable,
   makeStrengthTable,
   STRIDE,
   type StrengthOptions,
   type StrengthTable,
-  layout,
 } from '../../laminate/index.js';
 import type { Ply } from '../../material/index.js';
 import { SelvageError } from '../../problem/index.js';
 import { evaluateVariant } from '../evaluate.js';
 import type { Evaluator, GenomeLayout } from './evaluator.js';
 import { type KernelOutput, kernelOutputs, massOf } from './kernel-outputs.js';
-import type { StackSpace } from './stack-space.js';
+import { type StackSpace, stackCode } from './stack-space.js';
 
 /** Laminates computed at a time. */
 const mostLaminates = 1024;
@@ -84,11 +84,12 @@ function strengthRuns(inputs: DesignInputs, outputs: readonly KernelOutput[], la
     }
   }
   return {
-    runs: runs.map(({ loads: names, strength: { temperatureChange, ...rest } }) => ({
-      loads: names,
+    runs: runs.map(({ loads: names, strength: { temperatureChange, ...rest } }) => {
       // Without heat the kernel has a quicker way.
-      strength: temperatureChange?.some((change) => change !== 0) ? { ...rest, temperatureChange } : rest,
-    })),
+      const isHeated = temperatureChange?.some((change) => change !== 0) === true;
+      const strength: BatchStrength = isHeated ? { ...rest, temperatureChange } : rest;
+      return { loads: names, strength };
+    }),
     runOf: (output: KernelOutput & { from: 'ratio' }): { run: number; load: number } => {
       const load = loads.find(({ name }) => name === output.load);
       const key = JSON.stringify([output.criterion, load === undefined ? {} : strengthOptionsOf(load)]);
@@ -96,6 +97,16 @@ function strengthRuns(inputs: DesignInputs, outputs: readonly KernelOutput[], la
       return { run, load: runs[run]?.loads.indexOf(output.load) ?? 0 };
     },
   };
+}
+
+/** Whether the whole design takes stacks of every choice and length: what does not depend on the order of plies can then be left out. */
+function takesAll(inputs: DesignInputs, space: StackSpace): boolean {
+  const { laminate, rules } = space;
+  const path = `laminates.${laminate}.stack`;
+  const stacks = rules.lengths.flatMap((length) =>
+    space.choices.map((_, choice) => stackCode(space, new Array<number>(length).fill(choice))),
+  );
+  return stacks.every((value) => !('problems' in evaluateVariant(inputs, [{ path, value }], { quantities: [] })));
 }
 
 /**
@@ -116,7 +127,7 @@ export function kernelEvaluator(
   if (design.laminates[space.laminate]?.process?.kind === 'closedTool') return undefined;
   const { loads } = assemble(design);
   const outputs = kernelOutputs(inputs, loads, space.laminate, quantities);
-  if (outputs === undefined) return undefined;
+  if (outputs === undefined || !takesAll(inputs, space)) return undefined;
 
   const { choices, lengths, symmetric } = space.rules;
   const lists = [...space.layers.map(({ plain }) => plain), ...space.layers.map(({ mirrored }) => mirrored)];
@@ -212,7 +223,8 @@ export function kernelEvaluator(
       for (let from = 0; from < count; from += mostLaminates) {
         const many = Math.min(mostLaminates, count - from);
         fill(genomes, from, many);
-        for (const { batch, out } of jobs) evaluateBatch({ ...batch, plyOffsets: plyOffsets.subarray(0, many + 1) }, out);
+        for (const { batch, out } of jobs)
+          evaluateBatch({ ...batch, plyOffsets: plyOffsets.subarray(0, many + 1) }, out);
         read(from, many, values, computed);
       }
       return undefined;

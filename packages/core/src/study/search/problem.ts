@@ -1,4 +1,11 @@
-import { type DesignInputs, type InputChange, type InputValue, locateIn, type SearchEntry, variant } from '../../design/index.js';
+import {
+  type DesignInputs,
+  type InputChange,
+  type InputValue,
+  locateIn,
+  type SearchEntry,
+  variant,
+} from '../../design/index.js';
 import { fail, type Path, SelvageError } from '../../problem/index.js';
 import { amountOf, numberIn } from '../amount.js';
 import { evaluateVariant } from '../evaluate.js';
@@ -7,7 +14,7 @@ import { designEvaluator } from './design-path.js';
 import type { Evaluator, GenomeLayout } from './evaluator.js';
 import { type Goals, goalsOf } from './goals.js';
 import { kernelEvaluator } from './kernel-path.js';
-import { nextStack, stackBuilder } from './stack-rules.js';
+import { repairedStack, stackBuilder } from './stack-rules.js';
 import { type StackSpace, stackCode, stackSpace, wholeAt } from './stack-space.js';
 
 /** An input of the design with the values that it may take, each once. */
@@ -84,7 +91,10 @@ function placedAt<T>(path: Path, compute: () => T): T {
 function variedInputs(inputs: DesignInputs, { vary = {}, stack }: SearchEntry): readonly VariedInput[] {
   return Object.entries(vary).map(([path, values]) => {
     const at = ['search', 'vary', path];
-    if (path.startsWith('search.') || (stack && new RegExp(`^laminates\\.${stack.laminate}\\.stack(\\.|$)`).test(path))) {
+    if (
+      path.startsWith('search.') ||
+      (stack && new RegExp(`^laminates\\.${stack.laminate}\\.stack(\\.|$)`).test(path))
+    ) {
       fail({
         code: 'contradiction',
         message: `\`${path}\` cannot vary${path.startsWith('search.') ? '' : ': the search finds this stack'}`,
@@ -93,7 +103,7 @@ function variedInputs(inputs: DesignInputs, { vary = {}, stack }: SearchEntry): 
         atKey: true,
       });
     }
-    values.forEach((value, i) => placedAt([...at, i], () => variant(inputs, [{ path, value }])));
+    for (const [i, value] of values.entries()) placedAt([...at, i], () => variant(inputs, [{ path, value }]));
     const once = values.filter((value, i) => values.findIndex((other) => same(other, value)) === i);
     return { path, values: once, written: values.length };
   });
@@ -125,7 +135,10 @@ function sizeOf(varied: readonly VariedInput[], space: StackSpace | undefined): 
 }
 
 /** The genome's plies. */
-export function pliesOf({ layout, space }: Pick<SearchProblem, 'layout' | 'space'>, genome: ArrayLike<number>): number[] {
+export function pliesOf(
+  { layout, space }: Pick<SearchProblem, 'layout' | 'space'>,
+  genome: ArrayLike<number>,
+): number[] {
   const { lengths } = space?.rules ?? { lengths: [] };
   const length = lengths[layout.length < 0 ? 0 : (genome[layout.length] ?? 0)] ?? 0;
   return Array.from({ length }, (_, i) => genome[layout.plies + i] ?? 0);
@@ -175,7 +188,12 @@ export function searchProblem(inputs: DesignInputs, options: SearchOptions = {})
 function setUp(inputs: DesignInputs, { seed, path }: SearchOptions): SearchProblem {
   const { search } = inputs.design;
   if (search === undefined) {
-    return fail({ code: 'missing-key', message: 'the design has no `search`', allowed: 'what varies and what is wanted', path: [] });
+    return fail({
+      code: 'missing-key',
+      message: 'the design has no `search`',
+      allowed: 'what varies and what is wanted',
+      path: [],
+    });
   }
   const varied = variedInputs(inputs, search);
   const space = search.stack === undefined ? undefined : stackSpace(inputs, search.stack);
@@ -216,7 +234,11 @@ function setUp(inputs: DesignInputs, { seed, path }: SearchOptions): SearchProbl
   };
 }
 
-function methodOf({ method }: SearchEntry, { candidates }: SpaceSize, path: Evaluator['path']): SearchProblem['method'] {
+function methodOf(
+  { method }: SearchEntry,
+  { candidates }: SpaceSize,
+  path: Evaluator['path'],
+): SearchProblem['method'] {
   if (method === 'nsga2') return method;
   if (method === undefined) return candidates !== undefined && candidates <= goneThrough[path] ? 'exhaustive' : 'nsga2';
   if (candidates !== undefined && candidates <= mostCandidates) return method;
@@ -237,6 +259,6 @@ function firstGenome({ genes, plies }: GenomeLayout, space: StackSpace | undefin
   const genome = new Int32Array(genes);
   if (space === undefined) return genome;
   const builder = stackBuilder(space.rules, space.rules.lengths[0] ?? 1);
-  if (nextStack(space.rules, builder)) genome.set(builder.stack, plies);
+  if (repairedStack(space.rules, builder, [])) genome.set(builder.stack, plies);
   return genome;
 }

@@ -102,7 +102,10 @@ export function stackChoices(inputs: DesignInputs, entry: StackEntryOfSearch): r
     const key = `${material} ${normal}`;
     const before = found.get(key);
     const code = before?.code ?? codeOf(normal, material, laminate, path);
-    found.set(key, before ? { ...before, weight: before.weight + 1 } : { material, angle: normal, code, weight: 1, path });
+    found.set(
+      key,
+      before ? { ...before, weight: before.weight + 1 } : { material, angle: normal, code, weight: 1, path },
+    );
   }
   return [...found.values()];
 }

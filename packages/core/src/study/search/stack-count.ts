@@ -17,11 +17,11 @@ export interface StackCounter {
 }
 
 /** Different situations beyond which nothing is counted. */
-const mostStates = 300_000;
+const mostStates = 100_000;
 
 /**
  * Counts the stacks of every length by the situations that a stack under construction can be in: places left, last ply, how many of it, and surplus of each pair.
- * @returns undefined where there are more than 300 000 situations
+ * @returns undefined where there are more than 100 000 situations
  */
 export function stackCounter(rules: StackRules): StackCounter | undefined {
   const { choices, touch, grouping, symmetric, outer, pairs, pair, sign, weights, lengths } = rules;
@@ -48,7 +48,7 @@ export function stackCounter(rules: StackRules): StackCounter | undefined {
       const found = step(left, last, run, next);
       if (found === undefined) return undefined;
       stacks += found.stacks;
-      written += (weights[next] === 1 ? found.written : found.written * BigInt(weights[next]!));
+      written += weights[next] === 1 ? found.written : found.written * BigInt(weights[next]!);
     }
     if (known.size >= mostStates) return undefined;
     const count = { stacks, written };

@@ -21,7 +21,12 @@ const at = ['search', 'stack'] as const;
 /** A whole number. @throws out-of-range */
 export function wholeAt(value: number, name: string, path: readonly (string | number)[]): number {
   if (Number.isInteger(value)) return value;
-  return fail({ code: 'out-of-range', message: `${name} = ${value} is not a whole number`, allowed: 'a whole number', path });
+  return fail({
+    code: 'out-of-range',
+    message: `${name} = ${value} is not a whole number`,
+    allowed: 'a whole number',
+    path,
+  });
 }
 
 /** Pairs of choices of opposite angle. A coupling choice without an opposite makes a pair alone, and so is never balanced. */
@@ -44,7 +49,11 @@ function pairsOf(choices: readonly StackChoice[], layers: readonly ChoiceLayers[
 }
 
 /** Which choices may touch: as lines, their angles are no further apart than the largest step; a core parts its neighbours. */
-function touchOf(choices: readonly StackChoice[], layers: readonly ChoiceLayers[], largest: number | undefined): Uint8Array {
+function touchOf(
+  choices: readonly StackChoice[],
+  layers: readonly ChoiceLayers[],
+  largest: number | undefined,
+): Uint8Array {
   const cores = layers.map(isCore);
   return Uint8Array.from({ length: choices.length ** 2 }, (_, k) => {
     const [i, j] = [Math.floor(k / choices.length), k % choices.length];
@@ -65,7 +74,11 @@ export function stackSpace(inputs: DesignInputs, entry: StackEntryOfSearch): Sta
   const lengths = (Array.isArray(plies) ? plies : [plies]).map((count, i) =>
     wholeAt(count, 'plies', Array.isArray(plies) ? [...at, 'plies', i] : [...at, 'plies']),
   );
-  const none = { pair: new Int32Array(choices.length).fill(-1), sign: new Int32Array(choices.length).fill(1), pairs: 0 };
+  const none = {
+    pair: new Int32Array(choices.length).fill(-1),
+    sign: new Int32Array(choices.length).fill(1),
+    pairs: 0,
+  };
   const rules: StackRules = {
     choices: choices.length,
     weights: choices.map(({ weight }) => weight),
