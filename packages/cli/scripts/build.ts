@@ -31,7 +31,7 @@ export async function bundle(outdir: string): Promise<Metafile> {
   await rm(outdir, { recursive: true, force: true });
   const command = await build({
     ...common,
-    entryPoints: { selvage: 'src/selvage.ts' },
+    entryPoints: { selvage: 'src/selvage.ts', 'search-worker': 'src/search-worker.ts' },
     outdir,
     outExtension: { '.js': '.mjs' },
     chunkNames: 'part-[hash]',

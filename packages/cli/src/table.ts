@@ -64,6 +64,43 @@ export const commands: readonly Command[] = [
     load: () => import('./commands/sweep.js'),
   },
   {
+    name: 'search',
+    summary: 'the best candidates of a design’s own search, within its limits',
+    examples: [
+      'selvage search rudder.yaml',
+      'selvage search rudder.yaml --out found.html --write candidates',
+      'selvage search rudder.yaml --shard 1/4 --out part-1.json',
+      'selvage search rudder.yaml --merge part-*.json',
+    ],
+    positionals: [
+      design,
+      {
+        name: 'RESULT',
+        summary: 'further results that --merge puts together',
+        optional: true,
+        repeated: true,
+        completes: 'file',
+      },
+    ],
+    options: [
+      { name: 'write', value: 'DIR', summary: 'write each candidate shown as a design file into DIR, all or none' },
+      { name: 'workers', value: 'COUNT', summary: 'processor cores to use; all by default; the result is the same' },
+      { name: 'shard', value: 'K/N', summary: 'only share K of N of the candidates, for several machines' },
+      {
+        name: 'merge',
+        value: 'FILE',
+        repeated: true,
+        summary: 'put results together instead of searching: JSON reports of shares or of seeds',
+      },
+      { name: 'resume', value: 'FILE', summary: 'go on from the JSON report of a search that was interrupted' },
+      { name: 'seed', value: 'NUMBER', summary: 'of the random numbers, instead of the design’s own' },
+      anyFormat,
+      out,
+      units,
+    ],
+    load: () => import('./commands/search.js'),
+  },
+  {
     name: 'sensitivity',
     summary: 'which inputs of a design move its results, and by how much',
     examples: [

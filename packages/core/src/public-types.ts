@@ -180,6 +180,8 @@ export type {
   YarnConstants,
   YarnPath,
 } from './material/index.js';
+// The state of a generator of random numbers, which a search keeps
+export type { RandomState } from './numeric/index.js';
 // Quantities, problems, reports
 export type { Path, RenderProblemOptions } from './problem/index.js';
 export type { Access, Basis } from './provenance/index.js';
@@ -255,6 +257,7 @@ export type {
 export type {
   ChoiceLayers,
   ClosestCandidate,
+  GenomeBlock,
   GenomeLayout,
   GenomeResults,
   Leaders,

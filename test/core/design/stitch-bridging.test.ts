@@ -132,7 +132,10 @@ describe('a measured curve', () => {
     });
     near(data.opening.work, 12e-3);
     near(data.toughnessAdded, 12e-3 * 50_000);
-    expect(data.toughnessAddedInterval).toBeUndefined();
+    // Nine in ten between 0.8 and 1.25 of it where the scatter of the repeats is not given; lognormal otherwise.
+    near(data.toughnessAddedInterval.low, 0.8 * 12e-3 * 50_000);
+    const given = planData(curve.replace('failure:', 'variation: 20 %, failure:')).bridging.toughnessAddedInterval;
+    near(given.high, Math.exp(1.6448536269514722 * Math.sqrt(Math.log(1.04))) * 12e-3 * 50_000);
     near(data.computedOpening.peakForce, 0.6 * strength + slip() * h);
     expect(planData().bridging.computedOpening).toBeUndefined();
   });

@@ -76,6 +76,8 @@ export interface StitchBridgingModel {
   readonly legAngle?: number;
   /** A measured single-stitch curve in place of the computed law. */
   readonly measured?: BridgingLaw;
+  /** Coefficient of variation between the measured stitches. */
+  readonly measuredVariation?: number;
 }
 
 /** A coupon of the design, ready to be simulated. */

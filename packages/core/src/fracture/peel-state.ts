@@ -3,7 +3,7 @@ import type { PeelCase, PeelControl, PeelEquilibrium, PeelHistory } from './peel
 import { armState, rowState } from './peel-energy.js';
 import { along, bringTo, carriedOver } from './peel-guess.js';
 import { peelMesh } from './peel-mesh.js';
-import type { Holding, PeelModel } from './peel-model.js';
+import type { Holding, HoldingRow, PeelModel } from './peel-model.js';
 import { isSpent } from './row-stages.js';
 
 /** Length over which a pulled arm bends. */
@@ -26,19 +26,21 @@ export function equilibrium(
 ): PeelEquilibrium | undefined {
   const { model } = peel;
   const { length } = control;
-  const present = peel.rows.flatMap(({ law, position }, index) => {
-    const memory = history.memory[index];
-    const started = history.start[index] !== undefined && memory !== undefined && !isSpent(law, memory);
-    return started ? [{ index, distance: Math.max(0, length - position) }] : [];
-  });
+  const present: { index: number; distance: number }[] = [];
+  for (let index = 0; index < peel.rows.length; index++) {
+    if (held(peel, history, index) === undefined) continue;
+    present.push({ index, distance: Math.max(0, length - (peel.rows[index]?.position ?? 0)) });
+  }
   const bend = bendingLength(model, near?.load ?? 0);
   const mesh = peelMesh(length, present, Math.min(bend, length / 3), peel.fineness);
-  const holding: Holding = mesh.rows.map((indices) =>
-    indices.flatMap((index) => {
-      const [row, memory, start] = [peel.rows[index], history.memory[index], history.start[index]];
-      return row === undefined || memory === undefined || start === undefined ? [] : [{ law: row.law, memory, start }];
-    }),
-  );
+  const holding: Holding = mesh.rows.map((indices) => {
+    const here: HoldingRow[] = [];
+    for (const index of indices) {
+      const one = held(peel, history, index);
+      if (one !== undefined) here.push(one);
+    }
+    return here;
+  });
   const steps = new Float64Array(mesh.at.length - 1);
   for (let k = 0; k < steps.length; k++) steps[k] = (mesh.at[k + 1] ?? 0) - (mesh.at[k] ?? 0);
   const guess =
@@ -50,8 +52,8 @@ export function equilibrium(
     const beyond = carriedOver(model, other, length, mesh.at);
     for (let i = 0; i < guess.length; i++) guess[i] = (1 + t) * (guess[i] ?? 0) - t * (beyond[i] ?? 0);
   }
-  holding.forEach((rows, point) => {
-    for (const row of rows) if (row.memory.clamp !== undefined) bringTo(model, guess, mesh.at, point, row);
+  holding.forEach((here, point) => {
+    for (const row of here) if (row.memory.clamp !== undefined) bringTo(model, guess, mesh.at, point, row);
   });
   const z = solveBoundaryValue(model.problem(control, holding), steps, guess);
   if (z === undefined) return undefined;
@@ -63,19 +65,33 @@ export function equilibrium(
   const reading = model.reading(z);
   if (!(reading.displacement >= 0 && Number.isFinite(reading.load))) return undefined;
   const arms = armState(peel, z, steps);
-  const { held, thread, zone } = rowState(peel, history, holding, mesh.at, z);
+  const rows = rowState(peel, history, holding, mesh.at, z);
+  // What was asked for is known without rounding.
   return {
-    ...reading,
-    ...control,
+    release: 'release' in control ? control.release : reading.release,
+    displacement: 'displacement' in control ? control.displacement : reading.displacement,
+    load: reading.load,
+    byLoad: reading.byLoad,
+    bedEnergy: reading.bedEnergy,
+    length,
     at: mesh.at,
     z,
     opening,
     frontGap: model.gap(z, 0),
-    elastic: arms.energy + reading.bedEnergy + held,
-    thread,
-    zone,
-    turn: Math.max(...model.places.map(({ angle }) => Math.abs(z[angle] ?? 0))),
+    elastic: arms.energy + reading.bedEnergy + rows.held,
+    thread: rows.thread,
+    zone: rows.zone,
+    turn: model.places.reduce((most, { angle }) => Math.max(most, Math.abs(z[angle] ?? 0)), 0),
     strain: arms.strain,
     strainShare: arms.share,
   };
+}
+
+/** A row that the front has passed and that is not spent, with its past. */
+function held({ rows }: PeelCase, { memory, start }: PeelHistory, index: number): HoldingRow | undefined {
+  const law = rows[index]?.law;
+  const past = memory[index];
+  const from = start[index];
+  if (law === undefined || past === undefined || from === undefined || isSpent(law, past)) return undefined;
+  return { law, memory: past, start: from };
 }

@@ -39,7 +39,7 @@ export function solveBoundaryValue(
   const first = zeros(left * (m + 1));
   const last = zeros((m - left) * (m + 1));
   const links = new Float64Array(steps.length * m * (2 * m + 1));
-  const scratch = allocate(m);
+  const scratch = allocate(problem, z);
 
   for (let round = 0; round < mostRounds; round++) {
     assemble(problem, steps, z, scratch, first, links, last);
@@ -48,9 +48,9 @@ export function solveBoundaryValue(
     let largest = 0;
     for (let i = 0; i < z.length; i++) {
       const size = Math.abs(change[i]!) / (1 + Math.abs(z[i]!));
-      if (!Number.isFinite(size)) return undefined;
-      if (size > largest) largest = size;
+      if (!(size <= largest)) largest = size;
     }
+    if (!Number.isFinite(largest)) return undefined;
     const share = largest > 1 ? 1 / largest : 1;
     for (let i = 0; i < z.length; i++) z[i] = z[i]! + share * change[i]!;
     if (largest < enough) return z;
@@ -60,9 +60,18 @@ export function solveBoundaryValue(
 
 const zeros = (count: number): number[] => new Array(count).fill(0);
 
-function allocate(m: number) {
+/** Tables for one interval, and for each row of the derivative of f the columns that are written at all, row after row up to `end[row]`. */
+function allocate({ size: m, slope }: BoundaryValueProblem, z: Float64Array) {
   const vector = () => zeros(m);
   const table = () => zeros(m * m);
+  const written = new Array<number>(m * m).fill(Number.NaN);
+  slope(z, 0, vector(), written);
+  const columns: number[] = [];
+  const end: number[] = [];
+  for (let i = 0; i < m; i++) {
+    for (let j = 0; j < m; j++) if (!Number.isNaN(written[i * m + j])) columns.push(j);
+    end.push(columns.length);
+  }
   return {
     near: vector(),
     middle: vector(),
@@ -75,7 +84,9 @@ function allocate(m: number) {
     Jm: table(),
     J1: table(),
     edge: table(),
-    P: table(),
+    P: vector(),
+    columns: Int32Array.from(columns),
+    end: Int32Array.from(end),
   };
 }
 
@@ -134,37 +145,40 @@ function writeLink(
   jumps: boolean,
 ): void {
   const { size: m } = problem;
-  const { near, middle, f0, fm, f1, J0, Jm, J1, P, jumped } = s;
+  const { near, middle, f0, fm, f1, J0, Jm, J1, P, jumped, columns, end } = s;
   for (let i = 0; i < m; i++) middle[i] = (near[i]! + z[far + i]!) / 2 + (h / 8) * (f0[i]! - f1[i]!);
   problem.slope(middle, 0, fm, Jm);
+  const width = 2 * m + 1;
   const sixth = h / 6;
-  const half = h / 2;
+  const product = (sixth * h) / 2;
+  links.fill(0, to, to + m * width);
   for (let i = 0; i < m; i++) {
-    const row = to + i * (2 * m + 1);
-    for (let j = 0; j < m; j++) {
-      let a = 0;
-      let b = 0;
-      for (let l = 0; l < m; l++) {
-        const c = Jm[i * m + l]!;
-        if (c === 0) continue;
-        a += c * J0[l * m + j]!;
-        b += c * J1[l * m + j]!;
+    const row = to + i * width;
+    for (let c = i > 0 ? end[i - 1]! : 0; c < end[i]!; c++) {
+      const l = columns[c]!;
+      const il = i * m + l;
+      const middleSlope = Jm[il]!;
+      const twice = 2 * middleSlope;
+      links[row + l] = links[row + l]! - sixth * (J0[il]! + twice);
+      links[row + m + l] = links[row + m + l]! - sixth * (J1[il]! + twice);
+      for (let d = l > 0 ? end[l - 1]! : 0; d < end[l]!; d++) {
+        const j = columns[d]!;
+        links[row + j] = links[row + j]! - product * middleSlope * J0[l * m + j]!;
+        links[row + m + j] = links[row + m + j]! + product * middleSlope * J1[l * m + j]!;
       }
-      const ij = i * m + j;
-      const twice = 2 * Jm[ij]!;
-      const one = i === j ? 1 : 0;
-      P[ij] = -one - sixth * (J0[ij]! + twice + half * a);
-      links[row + j] = P[ij]!;
-      links[row + m + j] = one - sixth * (J1[ij]! + twice - half * b);
     }
+    links[row + i] = links[row + i]! - 1;
+    links[row + m + i] = links[row + m + i]! + 1;
     links[row + 2 * m] = near[i]! + sixth * (f0[i]! + 4 * fm[i]! + f1[i]!) - z[far + i]!;
   }
   if (!jumps) return;
   for (let i = 0; i < m; i++) {
+    const row = to + i * width;
+    for (let j = 0; j < m; j++) P[j] = links[row + j]!;
     for (let j = 0; j < m; j++) {
       let sum = 0;
-      for (let l = 0; l < m; l++) sum += P[i * m + l]! * jumped[l * m + j]!;
-      links[to + i * (2 * m + 1) + j] = sum;
+      for (let l = 0; l < m; l++) sum += P[l]! * jumped[l * m + j]!;
+      links[row + j] = sum;
     }
   }
 }

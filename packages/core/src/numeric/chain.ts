@@ -3,7 +3,8 @@
  * between neighbours as many equations as unknowns.
  *
  * What boundary-value problems in one dimension lead to. Elimination goes from the first point to the last with row
- * pivoting inside each link, so that growing and decaying solutions are kept apart: work and memory grow with the number of points only.
+ * pivoting inside each link, so that growing and decaying solutions are kept apart: work and memory grow with the number of points only. Zeros are
+ * passed over, for links have many.
  * Our own because no library in use has a solver for banded or block systems.
  *
  * All tables row-major; the last number of each row is its right-hand side.
@@ -27,13 +28,14 @@ export function solveChain(
   const rows = left + m;
   const block = m * width;
   const count = links.length / block;
-  const w: number[] = new Array(rows * width).fill(0);
+  const w = new Float64Array(rows * width);
+  const filled = new Int32Array(width);
   spread(first, w, 0, left, m);
 
   for (let link = 0; link < count; link++) {
     const from = link * block;
     for (let i = 0; i < block; i++) w[left * width + i] = links[from + i]!;
-    if (!eliminate(w, rows, m, width)) return undefined;
+    if (!eliminate(w, rows, m, width, filled)) return undefined;
     for (let i = 0; i < block; i++) links[from + i] = w[i]!;
     // What is left has zeros at the nearer point: it conditions the farther one.
     for (let i = 0; i < left; i++) {
@@ -47,7 +49,7 @@ export function solveChain(
     }
   }
   spread(last, w, left, m - left, m);
-  if (!eliminate(w, m, m, width)) return undefined;
+  if (!eliminate(w, m, m, width, filled)) return undefined;
 
   const x = new Float64Array((count + 1) * m);
   const at = count * m;
@@ -70,7 +72,7 @@ export function solveChain(
 }
 
 /** Rows of m + 1 numbers into rows of 2 m + 1 from `start` on, the last number to the end, zeros between. */
-function spread(from: ArrayLike<number>, to: number[], start: number, rows: number, m: number): void {
+function spread(from: ArrayLike<number>, to: Float64Array, start: number, rows: number, m: number): void {
   for (let i = 0; i < rows; i++) {
     const row = (start + i) * (2 * m + 1);
     for (let j = 0; j < m; j++) {
@@ -81,8 +83,8 @@ function spread(from: ArrayLike<number>, to: number[], start: number, rows: numb
   }
 }
 
-/** Makes the first m columns of the rows upper triangular. */
-function eliminate(w: number[], rows: number, m: number, width: number): boolean {
+/** Makes the first m columns of the rows upper triangular; `filled` is room for the columns in which a pivot's row is not 0. */
+function eliminate(w: Float64Array, rows: number, m: number, width: number, filled: Int32Array): boolean {
   for (let k = 0; k < m; k++) {
     let best = k;
     let most = Math.abs(w[k * width + k]!);
@@ -104,12 +106,17 @@ function eliminate(w: number[], rows: number, m: number, width: number): boolean
       }
     }
     const pivot = w[pivotRow + k]!;
+    let count = 0;
+    for (let j = k + 1; j < width; j++) if (w[pivotRow + j] !== 0) filled[count++] = j;
     for (let i = k + 1; i < rows; i++) {
       const row = i * width;
       const entry = w[row + k]!;
       if (entry === 0) continue;
       const factor = entry / pivot;
-      for (let j = k + 1; j < width; j++) w[row + j] = w[row + j]! - factor * w[pivotRow + j]!;
+      for (let c = 0; c < count; c++) {
+        const j = filled[c]!;
+        w[row + j] = w[row + j]! - factor * w[pivotRow + j]!;
+      }
     }
   }
   return true;

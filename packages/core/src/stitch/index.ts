@@ -11,7 +11,7 @@ export { bridgingModel, type FaceAnchor, type PenetrationInput } from './bridgin
 export { type BridgingParameters, bridgingParameters } from './bridging/bridging-parameters.js';
 export type { BridgingModel, BridgingSide } from './bridging/bridging-sides.js';
 export { type GivingWay, givingWay, type PullOut } from './bridging/failure-sites.js';
-export { measuredInterval } from './bridging/measured-interval.js';
+export { measuredInterval, scaledLaw, usualVariation } from './bridging/measured-interval.js';
 export { type MeasuredPoint, measuredBridgingLaw } from './bridging/measured-law.js';
 export { openingWork } from './bridging/opening-law.js';
 export type { BridgingState, CrackMovement } from './bridging/path-law.js';

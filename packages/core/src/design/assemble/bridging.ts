@@ -39,6 +39,7 @@ export function bridgingOf(
     bends: bridging.bends,
     legAngle,
     measured: measured === undefined ? undefined : measuredLaw(measured, [...at, 'measured']),
+    measuredVariation: measured?.variation,
   });
 }
 

@@ -28,10 +28,10 @@ export function couponStitching({ entry, path, plan, stack, show }: Stitched): {
 } {
   const [upper, lower] = stack.arms;
   const penetration = penetrationOf(plan, upper + lower, upper);
-  const { legAngle, measured } = plan.bridging;
+  const { legAngle, measured, measuredVariation } = plan.bridging;
   const { notes, ...places } = rowsInCoupon({ entry, path, plan, show });
   return {
-    stitching: defined({ ...places, penetration, legAngle, measured }),
+    stitching: defined({ ...places, penetration, legAngle, measured, measuredVariation }),
     notes: [...notes, ...thicknessNotes(plan, stack, show)],
   };
 }

@@ -6,6 +6,7 @@ import {
   bridgingInterval,
   bridgingLaw,
   type Interval,
+  measuredInterval,
 } from '../../stitch/index.js';
 import { defined } from '../assemble/constituents.js';
 import { penetrationOf } from '../assemble/penetration.js';
@@ -53,7 +54,7 @@ const stitchLaw = remembered((input: BridgingInput): StitchLaw => {
 /** What one stitch holds, as far as the design says what it takes. */
 export function stitchHolding(model: StitchingModel, laminate: LaminateModel | undefined): StitchHolding {
   const { plan, bridging, summary } = model;
-  const { measured, legAngle = 0 } = bridging;
+  const { measured, measuredVariation, legAngle = 0 } = bridging;
   const edgeBand = plan.pattern.kind === 'rows';
   const missing = missingForLaw(model, laminate);
   const splits = laminate !== undefined && missingLaminate(laminate).length === 0;
@@ -61,7 +62,8 @@ export function stitchHolding(model: StitchingModel, laminate: LaminateModel | u
     laminate === undefined || missing.length > 0 ? undefined : penetrationOf(model, laminate.laminate.thickness);
   const computed =
     input === undefined ? undefined : stitchLaw(legAngle > 0 ? { ...input, path: { angle: legAngle } } : input);
-  const opening = measured === undefined ? computed : { law: measured };
+  const opening =
+    measured === undefined ? computed : { law: measured, interval: measuredInterval(measured, measuredVariation) };
   const sliding = input === undefined ? undefined : stitchLaw({ ...input, path: { angle: 90 } });
   const growth = splits && opening !== undefined ? growthOf(model, laminate, opening.law) : undefined;
   const laws = [opening, ...(measured === undefined ? [] : [computed]), sliding].filter((one) => one !== undefined);

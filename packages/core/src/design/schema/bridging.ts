@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { formatNumber, formatQuantity, type KindName } from '../../quantity/index.js';
-import { bridgingPriors } from '../../stitch/index.js';
+import { bridgingPriors, usualVariation } from '../../stitch/index.js';
 import { choice, listOf, quantity, section } from './fields.js';
 
 /** An optional key whose meaning for readers is longer than the words that its problems use. */
@@ -38,6 +38,10 @@ const measured = section('a curve measured on one stitch, in place of the comput
     z.describe(
       'what gave way, of threadAtCrack, threadAtAnchor, threadPullOut: the thread in the plane of the crack, at its lock or bend over a face, or its hold on the laminate',
     ),
+  ),
+  variation: optional(
+    `coefficient of variation between the stitches that were measured, a fraction: ${formatQuantity(usualVariation, 'fraction', { digits: 2 })} when not given`,
+    quantity('fraction', 'variation between stitches', { min: 0, max: 1 }),
   ),
   cutOff: optional(
     'true when the test ended while the stitch still held; without it the curve has to end at or near zero force',

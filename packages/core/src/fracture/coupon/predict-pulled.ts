@@ -44,7 +44,7 @@ export function predictPulled(
     coupon,
     rows,
     ...(law && { law }),
-    ...(law && bridged && !measured && { bridging: bridgingRange(law, stitchSamples(all.samples), weights) }),
+    ...(law && bridged && { bridging: bridgingRange(law, stitchSamples(all.samples), weights) }),
     ...(met && { penetrationDensity: met.density }),
     result,
     ...(bond && { onset: { load: bond.load, displacement: bond.displacement } }),

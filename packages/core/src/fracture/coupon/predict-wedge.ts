@@ -38,9 +38,7 @@ export function predictWedge(coupon: WedgeCoupon, draws: readonly Draw[], tests:
     coupon,
     rows,
     ...(law && { law }),
-    ...(law &&
-      stitching &&
-      !law.measured && { bridging: bridgingRange(law, stitchNumbers('wedge', stitching, few), all) }),
+    ...(law && stitching && { bridging: bridgingRange(law, stitchNumbers('wedge', stitching, few), all) }),
     ...(met && { penetrationDensity: met.density }),
     wedge: split,
     verdict: { first, load: split.load },

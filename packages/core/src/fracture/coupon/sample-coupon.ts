@@ -1,5 +1,5 @@
 import { fail } from '../../problem/index.js';
-import { type BridgingFailure, samplePrior } from '../../stitch/index.js';
+import { type BridgingFailure, samplePrior, scaledLaw, usualVariation } from '../../stitch/index.js';
 import type { Arm } from '../types.js';
 import { couponLaw, pathOf, patternMet, stitchedGrowth } from './coupon-rows.js';
 import { type FastCoupon, leverOf } from './fast-model.js';
@@ -37,7 +37,17 @@ export function sampledCoupon(coupon: Coupon, draw: Draw): Coupon {
   if (stitching === undefined) return { ...coupon, specimen: drawn };
   const { penetration } = stitching;
   const parameters = parametersWith(draw.parameters, penetration);
-  return { ...coupon, specimen: drawn, stitching: { ...stitching, penetration: { ...penetration, parameters } } };
+  const measured = stitching.measured && scaledLaw(stitching.measured, measuredFactor(stitching, draw));
+  return {
+    ...coupon,
+    specimen: drawn,
+    stitching: { ...stitching, ...(measured && { measured }), penetration: { ...penetration, parameters } },
+  };
+}
+
+/** Force of the stitches of a sample over that of the measured ones: lognormal, s² = ln(1 + variation²). */
+function measuredFactor({ measuredVariation = usualVariation }: CouponStitching, { measuredDeviation }: Draw): number {
+  return Math.exp(measuredDeviation * Math.sqrt(Math.log1p(measuredVariation ** 2)));
 }
 
 /** A sample as the fast model sees it, and what of its stitch gives way. */
@@ -91,7 +101,10 @@ export function stitchNumbers(
   const { penetration, measured } = stitching;
   if (measured !== undefined) {
     const { peak, work, failure } = couponLaw(kind, stitching);
-    return draws.map(() => ({ ...peak, work, failure }));
+    return draws.map((draw) => {
+      const factor = measuredFactor(stitching, draw);
+      return { force: factor * peak.force, opening: peak.opening, work: factor * work, failure };
+    });
   }
   const all = draws.map(({ parameters }) => ({ ...penetration, parameters: parametersWith(parameters, penetration) }));
   return numbersAlong(all, pathOf(kind, stitching));

@@ -13,15 +13,24 @@ import {
   startSampling,
 } from '../../stitch/index.js';
 
+/** 95 % point of the normal distribution. */
+const z95 = 1.6448536269514722;
+
 /** What is drawn for one sample: the same for every coupon, whatever of it that uses. */
 export interface Draw {
   readonly parameters: BridgingParameters;
   readonly bondToughnessFactor: number;
   readonly armStrengthFactor: number;
   readonly armStiffnessFactor: number;
+  /** Logarithm of the force of measured stitches over its median, in standard deviations. */
+  readonly measuredDeviation: number;
   /** Place of the bond within its range, 0 to 1, where one is given. */
   readonly bondPlace: number;
 }
+
+/** A sample of the standard normal distribution: ln of a lognormal of median 1 whose logarithm has that deviation. */
+const standardNormal = (random: () => number): number =>
+  Math.log(samplePrior({ value: 1, low: Math.exp(-z95), high: Math.exp(z95), distribution: 'lognormal' }, random));
 
 const names = Object.keys(bridgingPriors) as readonly (keyof BridgingParameters)[];
 
@@ -37,6 +46,7 @@ export function drawSamples(options: SamplingOptions): readonly Draw[] {
       armStrengthFactor: samplePrior(specimenPriors.armStrengthFactor, random),
       armStiffnessFactor: samplePrior(specimenPriors.armStiffnessFactor, random),
       bondPlace: random(),
+      measuredDeviation: standardNormal(random),
     };
   });
 }
@@ -83,6 +93,7 @@ export function middleOf(draws: readonly Draw[]): Draw {
     armStrengthFactor: over((draw) => draw.armStrengthFactor),
     armStiffnessFactor: over((draw) => draw.armStiffnessFactor),
     bondPlace: over((draw) => draw.bondPlace),
+    measuredDeviation: draws.reduce((sum, draw) => sum + draw.measuredDeviation, 0) / draws.length,
   };
 }
 
@@ -96,5 +107,6 @@ export function singleValues({ low, high }: { readonly low: number; readonly hig
     armStrengthFactor: 1,
     armStiffnessFactor: 1,
     bondPlace: high > low ? (bond - low) / (high - low) : 0,
+    measuredDeviation: 0,
   };
 }

@@ -28,6 +28,8 @@ export interface CouponStitching {
   readonly legAngle?: number;
   /** A measured single-stitch curve in place of the computed law. */
   readonly measured?: BridgingLaw;
+  /** Coefficient of variation between the measured stitches; that of the prior when not given. */
+  readonly measuredVariation?: number;
 }
 
 /** A test result of a coupon like this one; narrows the ranges of every coupon with the same stitch. */
@@ -81,7 +83,7 @@ export interface CouponPrediction {
   readonly rows: readonly BridgingRow[];
   /** Absent without stitches. */
   readonly law?: BridgingLaw;
-  /** Absent without stitches and with a measured law. */
+  /** Absent without stitches. */
   readonly bridging?: BridgingInterval;
   /** Penetrations per area of the pattern, 1/m². */
   readonly penetrationDensity?: number;

@@ -1,18 +1,35 @@
 import { fail } from '../../problem/index.js';
 import type { BridgingFailure, BridgingLaw, Interval } from '../bridging-types.js';
+import { specimenPriors } from '../priors.js';
 import type { BridgingInterval } from './bridging-interval.js';
 
 /** 95 % point of the normal distribution. */
 const z95 = 1.6448536269514722;
 
+/** Coefficient of variation of a lognormal prior: s = ln(high/low)/(2 z95), CV = √(e^(s²) - 1). */
+function variationOf({ low, high }: { readonly low: number; readonly high: number }): number {
+  return Math.sqrt(Math.expm1((Math.log(high / low) / (2 * z95)) ** 2));
+}
+
+/** What stitches scatter by where the repeats of a measured curve do not say. */
+export const usualVariation = variationOf(specimenPriors.measuredFactor);
+
+/** A measured law with all its forces multiplied. */
+export const scaledLaw = (law: BridgingLaw, factor: number): BridgingLaw => ({
+  ...law,
+  force: law.force.map((force) => force * factor),
+  peak: { ...law.peak, force: law.peak.force * factor },
+  work: law.work * factor,
+});
+
 /**
  * The range of a measured law from the scatter of its repeats: forces scatter together, openings stay; lognormal with the measured law as
  * median, s^2 = ln(1 + variation^2), ends e^(-+1.645 s).
- * @param variation coefficient of variation between stitches of the peak force or the work, whichever scatters more, 0 to 1
+ * @param variation coefficient of variation between stitches of the peak force or the work, whichever scatters more, 0 to 1; that of the prior when not given
  * @returns median and the range of nine in ten stitches, N, m, J
  * @throws out-of-range variation not in 0 to 1
  */
-export function measuredInterval(law: BridgingLaw, variation: number): BridgingInterval {
+export function measuredInterval(law: BridgingLaw, variation: number = usualVariation): BridgingInterval {
   if (!(variation >= 0 && variation <= 1)) {
     fail({
       code: 'out-of-range',

@@ -1,10 +1,11 @@
-export { evaluateGenomes, evaluateRange, type GenomeResults, type RangeBlock } from './blocks.js';
+export { evaluateGenomes, evaluateRange, type GenomeBlock, type GenomeResults, type RangeBlock } from './blocks.js';
 export { genomeBlocks, rangeBlocks } from './blocks-of.js';
-export type { Aim, Goals, Limit } from './goals.js';
 export type { ChoiceLayers } from './choice-layers.js';
 export type { Evaluator, GenomeLayout } from './evaluator.js';
+export type { Aim, Goals, Limit } from './goals.js';
 export type { Closest, Leaders, Tally } from './leaders.js';
 export { type SearchOptions, type SearchProblem, type SpaceSize, searchProblem, type VariedInput } from './problem.js';
+export { readSearchState } from './read-state.js';
 export {
   candidateText,
   type LimitMargin,
@@ -13,6 +14,10 @@ export {
   searchResult,
 } from './result.js';
 export { finishSearch, search } from './search.js';
+export type { StackChoice } from './stack-choices.js';
+export type { StackCount, StackCounter } from './stack-count.js';
+export type { StackBuilder, StackRules } from './stack-rules.js';
+export type { StackSpace } from './stack-space.js';
 export {
   acceptGeneration,
   acceptRange,
@@ -24,7 +29,3 @@ export {
   type SearchState,
   startSearch,
 } from './state.js';
-export type { StackChoice } from './stack-choices.js';
-export type { StackCount, StackCounter } from './stack-count.js';
-export type { StackBuilder, StackRules } from './stack-rules.js';
-export type { StackSpace } from './stack-space.js';

@@ -27,7 +27,7 @@ function placeWords({ crack }: StitchHolding, units: UnitSystem): string[] {
 
 /** "opening: the thread breaks ... (85 % of samples)". */
 function wayWords(name: string, { law, interval }: StitchLaw): string {
-  if (interval === undefined) return `${name}, as measured: ${waysWords[law.failure]}`;
+  if (interval === undefined || law.measured) return `${name}, as measured: ${waysWords[law.failure]}`;
   const ways = (Object.entries(interval.failures) as [BridgingFailure, number][])
     .filter(([, share]) => share > 0)
     .sort(([, a], [, b]) => b - a);
