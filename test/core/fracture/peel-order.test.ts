@@ -79,7 +79,7 @@ function pulled(plies: number, seam: Seam | undefined, { thread = light, toughne
     length: 0.085,
     rows,
   });
-  return { ...result, toughness: Math.max(...result.resistance.map(({ byLoad }) => byLoad)) };
+  return { ...result, toughness: Math.max(...[...result.resistance, ...result.events].map(({ byLoad }) => byLoad)) };
 }
 
 describe('two plies of glass, one on each side', () => {

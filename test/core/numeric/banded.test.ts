@@ -38,6 +38,27 @@ describe('the banded solver', () => {
     );
   });
 
+  it.each([1, 2, 3])(
+    'with %d codiagonals goes on from rows that are factors already, and answers for part of the unknowns',
+    (band) => {
+      const entries = [0.3, -0.7, 0.9, -0.2, 0.5, -0.4, 0.8];
+      const [n, from] = [20, 11];
+      const { dense, banded } = both(entries, n, band, 10);
+      const original = banded.slice();
+      expect(factorBanded(banded, n, band)).toBe(0);
+      // The last rows change; those before stay factors.
+      banded.set(original.subarray(from * (band + 1)), from * (band + 1));
+      banded[from * (band + 1)] = banded[from * (band + 1)]! + 5;
+      dense.set(from, from, dense.get(from, from) + 5);
+      expect(factorBanded(banded, n, band, from)).toBe(0);
+      const x = new Float64Array(n + band);
+      x.fill(1, 15, n);
+      const wanted = solve(dense, Matrix.columnVector([...x.subarray(0, n)])).to1DArray();
+      solveBanded(banded, n, band, x, 15, 6);
+      for (let i = 6; i < n; i++) expect(x[i]).toBeCloseTo(wanted[i]!, 13);
+    },
+  );
+
   it('counts negative eigenvalues', () => {
     // 2 on the diagonal beside -1 has eigenvalues 2 - 2 cos(k pi/6), so a shift by 1 leaves two of five negative (k = 1, and k = 2 at zero: 0.9).
     for (const [shift, wanted] of [

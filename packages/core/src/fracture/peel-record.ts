@@ -1,6 +1,7 @@
 import { workAlong } from './path-work.js';
 import type { NaturalUnits } from './peel-model.js';
 import type { PathPoint, PeelPath } from './peel-path.js';
+import { resistanceOf } from './specimen/resistance.js';
 import type { ResistancePoint, SpecimenState } from './types.js';
 
 /** What a machine that moves its grips apart sees of a path. */
@@ -13,9 +14,6 @@ export interface PeelRecord {
 }
 
 type Moment = PathPoint & { readonly released: number };
-
-/** Growth between two points of the resistance curve at least, as a share of all growth. */
-const apart = 1 / 400;
 
 /**
  * The record of a peel pulled by the displacement of its grips.
@@ -66,7 +64,15 @@ export function peelRecord(path: PeelPath, { length, force }: NaturalUnits, widt
       armStrain: one.strain,
     }),
   );
-  return { states, resistance: resistance(moments, force, length), displacement, energyError };
+  // By load: 2 P/b where the arms stand upright at the grips. Arms that bend far unload along their own curve.
+  const resistance = resistanceOf(
+    moments.map((moment, i) => {
+      const { crackLength, work, elastic, released = 0 } = states[i] as SpecimenState;
+      return { crackLength, byLoad: moment.byLoad * force, work, stored: elastic, released };
+    }),
+    width,
+  );
+  return { states, resistance, displacement, energyError };
 }
 
 /** The point between two at a displacement. */
@@ -87,27 +93,4 @@ function between(a: PathPoint, b: PathPoint, displacement: number): PathPoint {
     zone: mix(({ zone }) => zone),
     turn: mix(({ turn }) => turn),
   };
-}
-
-/** By load: 2 P/b where the arms stand upright at the grips. By area: work less what unloading would return, over the area grown. */
-function resistance(moments: readonly Moment[], force: number, length: number): ResistancePoint[] {
-  const start = moments[0]?.length ?? 0;
-  const least = ((moments.at(-1)?.length ?? 0) - start) * apart;
-  const found: ResistancePoint[] = [];
-  let from = moments[0];
-  moments.forEach((moment, i) => {
-    const next = moments[i + 1];
-    if (from !== undefined && next !== undefined && moment.length === from.length) from = moment;
-    if (from === undefined) return;
-    const growth = moment.length - from.length;
-    if (growth <= 0 || growth < least) return;
-    const spent = moment.work - from.work - (moment.elastic - from.elastic);
-    found.push({
-      growth: (moment.length - start) * length,
-      byLoad: moment.byLoad * force,
-      byArea: (spent / growth) * force,
-    });
-    from = moment;
-  });
-  return found;
 }

@@ -48,9 +48,10 @@ export function solveBoundaryValue(
     let largest = 0;
     for (let i = 0; i < z.length; i++) {
       const size = Math.abs(change[i]!) / (1 + Math.abs(z[i]!));
-      if (!(size <= largest)) largest = size;
+      if (size <= largest) continue;
+      if (!Number.isFinite(size)) return undefined;
+      largest = size;
     }
-    if (!Number.isFinite(largest)) return undefined;
     const share = largest > 1 ? 1 / largest : 1;
     for (let i = 0; i < z.length; i++) z[i] = z[i]! + share * change[i]!;
     if (largest < enough) return z;

@@ -77,7 +77,7 @@ function sameStitch(a: CouponStitching, b: CouponStitching): boolean {
     const { type, needleThread, underThread, anchors, bends, parameters } = penetration;
     const thread = needleThread;
     const law = measured && [measured.opening, measured.force];
-    return JSON.stringify([type.id, thread, underThread ?? thread, anchors, bends, parameters, law, legAngle]);
+    return JSON.stringify([type, thread, underThread ?? thread, anchors, bends, parameters, law, legAngle]);
   };
   return essence(a) === essence(b);
 }

@@ -1,42 +1,44 @@
-import type { ResistancePoint, SpecimenState } from '../types.js';
+import type { ResistancePoint } from '../types.js';
 
 /** Growth between two points of the curve at least, as a share of all growth. */
 const apart = 1 / 400;
 
+/** A state on the way as the resistance sees it; SI or any units that agree. */
+export interface Moment {
+  readonly crackLength: number;
+  /** Toughness that a tester makes of the load there. */
+  readonly byLoad: number;
+  readonly work: number;
+  /** What unloading would return. */
+  readonly stored: number;
+  /** Set free in jumps so far. */
+  readonly released: number;
+}
+
 /**
- * Toughness against growth, piece by piece. By load: what beam theory makes of load and crack length where a piece of growth begins. By area: the work of the
- * piece less what unloading straight back would return, over the area grown: what a tester reads off the record of load and displacement.
+ * Toughness against growth, piece by piece. By load: what a tester makes of the load where a piece of growth begins. By area: the work of the
+ * piece less what unloading would return, over the area grown: what a tester reads off the record of load and displacement.
  * A jump is a piece of its own.
  */
-export function resistanceOf(
-  states: readonly SpecimenState[],
-  width: number,
-  byLoad: (load: number, crackLength: number) => number,
-): ResistancePoint[] {
-  const first = states[0]?.crackLength ?? 0;
-  const least = ((states.at(-1)?.crackLength ?? 0) - first) * apart;
+export function resistanceOf(moments: readonly Moment[], width: number): ResistancePoint[] {
+  const first = moments[0]?.crackLength ?? 0;
+  const least = ((moments.at(-1)?.crackLength ?? 0) - first) * apart;
   const points: ResistancePoint[] = [];
-  let from = states[0];
-  states.forEach((state, i) => {
-    const next = states[i + 1];
+  let from = moments[0];
+  moments.forEach((moment, i) => {
+    const next = moments[i + 1];
     if (from === undefined) return;
-    const growth = state.crackLength - from.crackLength;
+    const growth = moment.crackLength - from.crackLength;
     const jumps =
-      next !== undefined &&
-      next.crackLength - state.crackLength >= least &&
-      (next.released ?? 0) > (state.released ?? 0);
+      next !== undefined && next.crackLength - moment.crackLength >= least && next.released > moment.released;
     if (growth > 0 && (growth >= least || jumps || next === undefined)) {
-      const spent = state.work - from.work - (state.load * state.displacement - from.load * from.displacement) / 2;
-      points.push({
-        growth: from.crackLength - first,
-        byLoad: byLoad(from.load, from.crackLength),
-        byArea: spent / (width * growth),
-      });
-      from = state;
+      const spent = moment.work - from.work - (moment.stored - from.stored);
+      points.push({ growth: from.crackLength - first, byLoad: from.byLoad, byArea: spent / (width * growth) });
+      from = moment;
     }
     // A piece begins at the last state before the crack moves.
-    if (next !== undefined && next.crackLength > state.crackLength && state.crackLength === from.crackLength)
-      from = state;
+    if (next !== undefined && next.crackLength > moment.crackLength && moment.crackLength === from.crackLength)
+      from = moment;
   });
   return points;
 }

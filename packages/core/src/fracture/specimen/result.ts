@@ -44,7 +44,16 @@ export function pull({ model, plan, width, byLoad, straight, notes, sources }: P
   return {
     states,
     events: whole.events.map(({ from, ...event }) => ({ ...event, byLoad: byLoad(event.load, from) })),
-    resistance: resistanceOf(states, width, byLoad),
+    resistance: resistanceOf(
+      states.map(({ crackLength, load, displacement, work, released = 0 }) => ({
+        crackLength,
+        byLoad: byLoad(load, crackLength),
+        work,
+        stored: (load * displacement) / 2,
+        released,
+      })),
+      width,
+    ),
     peakForce: Math.max(...states.map(({ load }) => load)),
     ...(Number.isFinite(model.strainLimit) && {
       armShare: Math.max(...states.map(({ armStrain }) => armStrain)) / model.strainLimit,

@@ -43,7 +43,7 @@ function changesTable({ changes }: CouponPrediction, id: string, units: UnitSyst
       { label: 'By how much' },
       { label: 'Peak force', kind: 'force' },
       { label: 'Toughness', kind: 'toughness' },
-      { label: 'Gives way first' },
+      { label: 'Gives way' },
       { label: 'Peak force, % per %' },
       { label: 'Toughness, % per %' },
     ],

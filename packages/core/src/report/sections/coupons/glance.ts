@@ -90,7 +90,7 @@ export function couponsTable({ coupons }: Pick<Results, 'coupons'>): Block[] {
         { label: 'Coupon' },
         { label: 'Stitch plan' },
         { label: 'Arms' },
-        { label: 'Gives way first' },
+        { label: 'Gives way' },
         { label: 'Margin' },
         { label: 'Share' },
         ...spreadColumns('Peak force', 'force', 'force'),

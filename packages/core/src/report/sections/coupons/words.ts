@@ -10,11 +10,11 @@ import type { Interval } from '../../../stitch/index.js';
 
 /** What gives way, for a table. */
 export const limitWords: Readonly<Record<Verdict, string>> = {
-  bond: 'the bond',
-  threadAtCrack: 'the thread, at the crack',
-  threadAtAnchor: 'the thread, at its lock or bend',
-  threadPullOut: 'the thread pulls out',
-  arm: 'the arm (the plies break)',
+  bond: 'bond',
+  threadAtCrack: 'thread at crack',
+  threadAtAnchor: 'thread at lock',
+  threadPullOut: 'thread pulls out',
+  arm: 'arm (plies)',
 };
 
 /** What happens, for a sentence: "The arms break at 84 N". */

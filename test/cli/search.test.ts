@@ -1,0 +1,154 @@
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { oneAim, severalAims, stitched, withSearch } from '../core/study/search/designs.js';
+import { freshCommand } from './support/command.js';
+
+/** Enough laminates for an interrupt to come in time. */
+const large =
+  withSearch(`  stack: { laminate: skin, materials: [ud, stiff], angles: [0, 30, -30, 45, -45, 90], plies: 10 }
+  minimise: [laminates.skin.arealMass]
+  maximise: [loads.pull.failure.tsaiWu.ratio, loads.pull.failure.hashin.ratio]
+  method: exhaustive
+`);
+const bred = `${stitched}  method: nsga2\n  population: 12\n  generations: 6\n`;
+
+describe('selvage search', () => {
+  const command = freshCommand();
+  const withDesign = async (text: string) => {
+    const cwd = await command.directory();
+    await writeFile(join(cwd, 'design.yaml'), text);
+    const search = (...args: string[]) => command.run(['search', 'design.yaml', ...args], { cwd });
+    const json = async (...args: string[]) => (await search(...args, '--format', 'json')).stdout;
+    return { cwd, search, json };
+  };
+
+  it('shows the front, with a figure for two aims, in every format', async () => {
+    const { search, cwd } = await withDesign(severalAims.replace(', laminates.skin.inPlane.Gxy]', ']'));
+    for (const format of ['text', 'markdown', 'csv', 'json']) {
+      const { code, stdout, stderr } = await search('--format', format);
+      expect([code, stderr]).toEqual([0, '']);
+      expect(stdout).toContain('0c/90c');
+    }
+    expect((await search('--out', 'found.html')).code).toBe(0);
+    const page = await readFile(join(cwd, 'found.html'), 'utf8');
+    expect(page).toContain('<svg');
+    expect(page).toContain('the design as written');
+  });
+
+  it('ends with 1 where no candidate keeps to the limits, and shows the closest', async () => {
+    const { search } = await withDesign(severalAims.replace('12 GPa', '450 GPa'));
+    const { code, stdout, stderr } = await search();
+    expect(code).toBe(1);
+    expect(stderr).toBe('selvage: no candidate keeps to all limits\n');
+    expect(stdout).toContain('misses laminates.skin.inPlane.Ey');
+  });
+
+  it('points into the file at what is wrong', async () => {
+    const { search } = await withDesign(severalAims.replace('angles: [0, 45', 'angels: [0, 45'));
+    const { code, stderr } = await search();
+    expect(code).toBe(65);
+    expect(stderr).toMatch(/design\.yaml:\d+:\d+: error\[unknown-key\].*angels/);
+    expect(stderr).toContain('^^^^^^');
+  });
+
+  it('refuses ways to begin that do not go together', async () => {
+    const { search } = await withDesign(oneAim);
+    expect((await search('--shard', '1/2', '--resume', 'a.json')).code).toBe(64);
+    expect((await search('--shard', '3/2')).code).toBe(64);
+    expect((await search('other.json')).code).toBe(64);
+    expect((await search('--workers', '0')).code).toBe(64);
+  });
+
+  it.each([
+    ['laminates', severalAims],
+    ['whole designs', stitched],
+    ['a breeding', bred],
+  ])('gives the same bits with one worker and two: %s', async (_, text) => {
+    const { json } = await withDesign(text);
+    const one = await json('--workers', '1');
+    expect(JSON.parse(one).complete).toBe(true);
+    expect(await json('--workers', '2')).toBe(one);
+  });
+
+  it('gives the same bits from five shares, put together in any order', async () => {
+    const { json, search, cwd } = await withDesign(severalAims);
+    for (const k of [1, 2, 3, 4, 5]) await writeFile(join(cwd, `${k}.json`), await json('--shard', `${k}/5`));
+    expect(await json('--merge', '3.json', '1.json', '5.json', '2.json', '4.json')).toBe(await json());
+    const again = await search('--merge', '3.json', '3.json');
+    expect(again.code).toBe(65);
+    expect(again.stderr).toContain('in two of the results');
+    await writeFile(join(cwd, 'design.yaml'), severalAims.replace('12 GPa', '13 GPa'));
+    expect((await search('--merge', '1.json')).stderr).toContain('that of another design');
+    await writeFile(join(cwd, 'odd.json'), '{}');
+    expect((await search('--merge', 'odd.json')).code).toBe(65);
+    await writeFile(join(cwd, 'odd.json'), 'format: 1');
+    expect((await search('--merge', 'odd.json')).code).toBe(65);
+    expect((await search('--merge', 'none.json')).code).toBe(66);
+  });
+
+  it('has no shares of a breeding, but joins its seeds', async () => {
+    const { json, search, cwd } = await withDesign(bred);
+    const refused = await search('--shard', '1/2');
+    expect(refused.code).toBe(65);
+    expect(refused.stderr).toContain('several seeds');
+    for (const seed of ['1', '2']) await writeFile(join(cwd, `${seed}.json`), await json('--seed', seed));
+    expect(JSON.parse(await json('--merge', '1.json', '2.json')).state.seeds).toEqual([1, 2]);
+  });
+
+  it('writes candidates as design files that the report takes, all or none', async () => {
+    const { search, cwd } = await withDesign(severalAims);
+    expect((await search('--write', 'found')).stderr).toBe('wrote 4 candidates into found\n');
+    const names = await readdir(join(cwd, 'found'));
+    expect(names.sort()).toEqual([1, 2, 3, 4].map((k) => `candidate-${k}.yaml`));
+    for (const name of names) {
+      expect((await command.run(['report', join('found', name), '--summary'], { cwd })).code).toBe(0);
+    }
+    const again = await search('--write', 'found');
+    expect([again.code, again.stdout]).toEqual([74, '']);
+    await writeFile(join(cwd, 'file'), '');
+    expect((await search('--write', 'file')).code).toBe(74);
+  });
+
+  it.each([1, 2])(
+    'writes what it has found when interrupted, and goes on from it: %i workers',
+    async (workers) => {
+      const { cwd, search } = await withDesign(large);
+      const part = join(cwd, 'part.json');
+      const args = ['search', 'design.yaml', '--workers', String(workers), '--out', 'part.json', '--shard', '1/2000'];
+      /** Lets it work for a while, then interrupts it. */
+      const interrupted = (wait: number) =>
+        new Promise<{ code: number | null; said: string }>((resolve) => {
+          const child = command.start(args, { cwd });
+          let said = '';
+          child.stderr?.setEncoding('utf8').on('data', (text: string) => {
+            said += text;
+          });
+          child.on('close', (code) => resolve({ code, said }));
+          setTimeout(() => child.kill('SIGINT'), wait);
+        });
+      const evaluated = async (): Promise<number> => JSON.parse(await readFile(part, 'utf8')).evaluated;
+      // On a busy machine it may be interrupted before it has begun.
+      let [ending, wait] = [await interrupted(1500), 1500];
+      while (wait < 20_000 && (ending.code !== 130 || (await evaluated()) === 0)) {
+        wait *= 2;
+        ending = await interrupted(wait);
+      }
+      expect(ending.code).toBe(130);
+      expect(ending.said).toContain('--resume goes on from this result');
+      const found = JSON.parse(await readFile(part, 'utf8'));
+      expect(found.complete).toBe(false);
+      expect(found.evaluated).toBeGreaterThan(0);
+      expect(found.state.done).toEqual([{ from: 0, to: found.evaluated }]);
+
+      // A share that the interrupted run has nearly gone through: what is left is done by the resumed one.
+      const to = found.evaluated + 5000;
+      await writeFile(part, JSON.stringify({ ...found, state: { ...found.state, share: { from: 0, to } } }));
+      const resumed = await search('--resume', 'part.json', '--format', 'json');
+      expect(resumed.code).toBe(0);
+      const after = JSON.parse(resumed.stdout);
+      expect([after.complete, after.evaluated, after.state.done]).toEqual([true, to, [{ from: 0, to }]]);
+    },
+    120_000,
+  );
+});
