@@ -140,7 +140,7 @@ describe('the point of no return', () => {
   it('bounds the stretches in which arms limit; other stretches meet halfway', () => {
     const points = [point(1e4, 'bond', 1), point(2e4, 'threadAtCrack', 2), point(4e4, 'arm', 3), point(6e4, 'arm', 3)];
     expect(limitStretches(points, 2.5e4)).toEqual([
-      { label: 'the bond', from: 1e4, to: 1.5e4 },
+      { label: 'bond', from: 1e4, to: 1.5e4 },
       { label: 'thread at crack', from: 1.5e4, to: 2.5e4 },
       { label: 'arm (plies)', from: 2.5e4, to: 6e4 },
     ]);

@@ -53,6 +53,9 @@ export const emptyTally = ({ layout, goals, keep }: SearchProblem): Tally => ({
   leaders: noLeaders(layout.genes, goals.aims.length, keep),
 });
 
+/** Offers gathered before they are added to the leaders, so that most of what follows is beaten at once. */
+const mostOffered = 64;
+
 /** The tally of judged candidates added to what is known: only what may lead is copied. */
 export function tallied(
   before: Tally,
@@ -60,18 +63,22 @@ export function tallied(
   genomes: Int32Array,
   { objectives, violations, reason }: GenomeResults,
 ): Tally {
-  const { leaders } = before;
-  const { genes } = leaders;
-  const width = leaders.steps.length;
-  const offeredGenomes: number[] = [];
-  const offered: number[] = [];
-  let { failed, missed, closest } = before;
+  const { genes, steps } = before.leaders;
+  const width = steps.length;
+  let { leaders, failed, missed, closest } = before;
+  let offered: number[] = [];
+  const add = (): void => {
+    const rows = <Table extends Int32Array | Float64Array>(table: Table, size: number): number[] =>
+      offered.flatMap((k) => [...table.subarray(k * size, (k + 1) * size)]);
+    leaders = addLeaders(leaders, rows(genomes, genes), rows(objectives, width));
+    offered = [];
+  };
   for (let k = 0; k < count; k++) {
     const violation = violations[k]!;
     if (violation === 0) {
       if (isBeaten(leaders, genomes, objectives, k)) continue;
-      for (let i = 0; i < genes; i++) offeredGenomes.push(genomes[k * genes + i]!);
-      for (let i = 0; i < width; i++) offered.push(objectives[k * width + i]!);
+      offered.push(k);
+      if (offered.length === mostOffered) add();
     } else if (violation >= notComputed) failed++;
     else {
       missed++;
@@ -81,12 +88,13 @@ export function tallied(
       }
     }
   }
+  add();
   const why = before.reason ?? reason;
   return {
     evaluated: before.evaluated + count,
     failed,
     missed,
-    leaders: addLeaders(leaders, offeredGenomes, offered),
+    leaders,
     ...(closest === undefined ? {} : { closest }),
     ...(why === undefined ? {} : { reason: why }),
   };

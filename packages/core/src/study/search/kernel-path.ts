@@ -176,20 +176,18 @@ export function kernelEvaluator(
   /** Lays the layers of the genomes from `from` on into the batch. */
   const fill = (genomes: Int32Array, from: number, count: number): void => {
     let at = 0;
-    const lay = (choice: number): void => {
-      const end = first[choice + 1]!;
-      for (let layer = first[choice]!; layer < end; layer++) {
-        row[at] = layer;
-        thick[at] = thickness[layer]!;
-        at++;
-      }
-    };
     for (let k = 0; k < count; k++) {
       const start = (from + k) * genes;
       const n = lengths[lengthGene < 0 ? 0 : genomes[start + lengthGene]!]!;
       const ply = start + firstPly;
-      for (let i = 0; i < n; i++) lay(genomes[ply + i]!);
-      if (symmetric) for (let i = n - 1; i >= 0; i--) lay(choices + genomes[ply + i]!);
+      for (let i = 0, end = symmetric ? 2 * n : n; i < end; i++) {
+        const choice = i < n ? genomes[ply + i]! : choices + genomes[ply + end - 1 - i]!;
+        for (let layer = first[choice]!, last = first[choice + 1]!; layer < last; layer++) {
+          row[at] = layer;
+          thick[at] = thickness[layer]!;
+          at++;
+        }
+      }
       plyOffsets[k + 1] = at;
     }
   };
@@ -200,17 +198,17 @@ export function kernelEvaluator(
       computed[from + k] = status[k] === 0 && rows[k * STRIDE + layout.condition]! <= largestCondition ? 1 : 0;
     }
     for (let q = 0; q < width; q++) {
-      const output = outputs[q]!;
+      const { from: kind, ...output } = outputs[q]!;
       const { run, load } = places[q]!;
-      const { out, loads: count6 } = jobs[run]!;
+      const { out, loads: loadCount } = jobs[run]!;
+      // A row of the kernel, or one of its ratios: either is a column of a flat table.
+      const table = kind === 'ratio' ? out.ratio! : rows;
+      const stride = kind === 'ratio' ? loadCount : STRIDE;
+      const offset = kind === 'ratio' ? load : 'offset' in output ? output.offset : 0;
       const sum = sums[q];
       for (let k = 0; k < count; k++) {
-        let value = steady[q]!;
-        if (output.from === 'row') value = rows[k * STRIDE + output.offset]!;
-        else if (output.from === 'ratio') value = out.ratio![k * count6 + load]!;
-        else if (sum !== undefined) {
-          for (let i = plyOffsets[k]!, end = plyOffsets[k + 1]!; i < end; i++) value += sum[row[i]!]!;
-        }
+        let value = kind === 'constant' || sum !== undefined ? steady[q]! : table[k * stride + offset]!;
+        if (sum !== undefined) for (let i = plyOffsets[k]!; i < plyOffsets[k + 1]!; i++) value += sum[row[i]!]!;
         values[(from + k) * width + q] = value;
         // A load that breaks nothing has no ratio, as in the report.
         if (!Number.isFinite(value)) computed[from + k] = 0;

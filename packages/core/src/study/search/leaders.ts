@@ -42,7 +42,8 @@ export function addLeaders(leaders: Leaders, genomes: ArrayLike<number>, objecti
 /** Whether row i of one table comes before row j of another by the first unequal number, or equals it. */
 function notAfter(a: ArrayLike<number>, i: number, b: ArrayLike<number>, j: number, width: number): boolean {
   for (let k = 0; k < width; k++) {
-    const [x, y] = [a[i * width + k]!, b[j * width + k]!];
+    const x = a[i * width + k]!;
+    const y = b[j * width + k]!;
     if (x !== y) return x < y;
   }
   return true;
@@ -54,13 +55,16 @@ export function isBeaten(leaders: Leaders, genomes: Int32Array, objectives: Floa
   const width = steps.length;
   if (width === 1) {
     if (count < most) return false;
-    const [last, own] = [front[count - 1]!, objectives[k]!];
+    const last = front[count - 1]!;
+    const own = objectives[k]!;
     return own > last || (own === last && notAfter(leaders.genomes, count - 1, genomes, k, genes));
   }
   for (let i = 0; i < count; i++) {
-    let [above, equal] = [false, true];
+    let above = false;
+    let equal = true;
     for (let j = 0; j < width; j++) {
-      const [other, own] = [front[i * width + j]!, objectives[k * width + j]!];
+      const other = front[i * width + j]!;
+      const own = objectives[k * width + j]!;
       if (other > own) {
         above = true;
         break;

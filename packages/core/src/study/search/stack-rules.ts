@@ -90,20 +90,26 @@ export function stackBuilder(rules: StackRules, length: number): StackBuilder {
  */
 export function nextStack({ choices }: StackRules, builder: StackBuilder): boolean {
   const { stack, depth, fits, place, lift } = builder;
+  const length = stack.length;
+  let at = depth();
   let choice = 0;
-  const back = (): boolean => {
-    if (depth() === 0) return false;
+  if (at === length) {
     lift();
-    choice = stack[depth()]! + 1;
-    return true;
-  };
-  if (depth() === stack.length && !back()) return false;
-  while (depth() < stack.length) {
+    at--;
+    choice = stack[at]! + 1;
+  }
+  while (at < length) {
     while (choice < choices && !fits(choice)) choice++;
     if (choice < choices) {
       place(choice);
+      at++;
       choice = 0;
-    } else if (!back()) return false;
+    } else {
+      if (at === 0) return false;
+      lift();
+      at--;
+      choice = stack[at]! + 1;
+    }
   }
   return true;
 }
