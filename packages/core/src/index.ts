@@ -42,7 +42,15 @@ export {
   workedExamples,
 } from './examples/index.js';
 // Specimens that delaminate
-export { armOf, rowsAcross, simulateDcb, simulateEnf, simulatePeel, simulateWedge } from './fracture/index.js';
+export {
+  armOf,
+  predictCoupon,
+  rowsAcross,
+  simulateDcb,
+  simulateEnf,
+  simulatePeel,
+  simulateWedge,
+} from './fracture/index.js';
 // Laminates
 export {
   allenDeflection,
@@ -188,17 +196,20 @@ export {
   inPlanePriors,
   lawOf,
   measuredBridgingLaw,
+  measuredInterval,
   nearestNeighbour,
   offsetRowLength,
   openingWork,
   type Pattern,
   penetrationDensity,
   penetrations,
+  rodPriors,
   rowsMetAcross,
   rowsMetAlong,
   type StitchPlan,
   type StitchSummary,
   sewingTime,
+  specimenPriors,
   stitchSummary,
   stitchType,
   type Thread,

@@ -152,7 +152,7 @@ describe('what is wrong is said with its place', () => {
         'd.yaml:7:1: error[unknown-key]: unknown key `lods` in the design',
         '   7 | lods: {}',
         '     | ^^^^ did you mean `loads`?',
-        '     allowed: format, title, units, notes, materials, threads, laminates, stitching, loads, coupons, targets, tolerances',
+        '     allowed: format, title, units, notes, materials, threads, laminates, stitching, loads, coupons, targets, tolerances, search',
       ].join('\n'),
     );
   });

@@ -67,7 +67,17 @@ describe('designs side by side', () => {
     const without = opened('without', plate.replace(/\ntargets:[\s\S]*$/, '\n'));
     const { quantities, inputs } = compare([plain, without]);
     expect(quantities).toEqual([]);
-    expect(inputs).toContainEqual({ path: 'targets.0.atMost', values: ['2 mm', undefined] });
+    expect(inputs).toEqual([{ path: 'targets', values: ['given', undefined] }]);
+  });
+
+  it('name a part that one of them does not have at all once, and a single key by its value', () => {
+    const more = plate
+      .replace('rowSpacing: 5 mm', 'rowSpacing: 5 mm, needle: 110')
+      .replace('laminates:', 'loads:\n  pull: { laminate: plate, N: [1 kN/m, 0 N/m, 0 N/m] }\nlaminates:');
+    expect(compare([plain, opened('more', more)]).inputs).toEqual([
+      { path: 'loads', values: [undefined, 'given'] },
+      { path: 'stitching.rows.needle', values: [undefined, 110] },
+    ]);
   });
 
   it('read in every form, with both curves in one frame', () => {

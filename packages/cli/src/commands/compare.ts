@@ -1,3 +1,4 @@
+import { basename, extname } from 'node:path';
 import { assemble, type ComparedDesign, compare, comparisonReport, compute } from '@selvage/core';
 import type { Given } from '../command.js';
 import type { ExitCode } from '../exit.js';
@@ -29,13 +30,24 @@ export async function run(given: Given): Promise<ExitCode> {
 
 /** One comparison; `print` is whether it also goes to standard output. */
 async function once(given: Given, files: readonly Input[], print: boolean) {
-  const designs = files.map((input): ComparedDesign => {
+  const names = shortNames(files.map(({ name }) => name));
+  const designs = files.map((input, i): ComparedDesign => {
     const inputs = inputsOf(input, given);
-    return { name: input.name, inputs, results: studied(input.name, given, () => compute(assemble(inputs.design))) };
+    return {
+      name: names[i] ?? input.name,
+      inputs,
+      results: studied(input.name, given, () => compute(assemble(inputs.design))),
+    };
   });
   const units = unitsOf(given).units ?? designs[0]?.results.model.units ?? 'metric';
   if (print || (given.values.get('out') ?? '-') !== '-') {
     await present(comparisonReport(compare(designs), { units }), given);
   }
   return { units, designs };
+}
+
+/** The names of files without their directories and extension, where they can still be told apart. */
+function shortNames(files: readonly string[]): readonly string[] {
+  const short = files.map((file) => basename(file, extname(file)));
+  return new Set(short).size === new Set(files).size ? short : files;
 }

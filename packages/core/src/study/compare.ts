@@ -30,17 +30,38 @@ export interface Comparison {
   readonly quantities: readonly MovedQuantity[];
 }
 
-/** Words for readers alone change nothing. */
-const aside = /^(notes|title)(\.|$)|\.(note|title|label|source)$/;
+/** Words for readers, and sections that no result follows from. */
+const aside = /^(notes|title|tolerances|search)(\.|$)|\.(note|title|label|source|basis)$/;
 
+/** The uppermost part of a path that a design does not have at all. */
+function missingPart(path: string, holders: ReadonlySet<string>): string {
+  const keys = path.split('.');
+  const length = keys.findIndex((_, i) => !holders.has(keys.slice(0, i + 1).join('.')));
+  return keys.slice(0, length + 1).join('.');
+}
+
+/** Every path of a design and those of the sections above it. */
+const withHolders = (paths: Iterable<string>): ReadonlySet<string> =>
+  new Set([...paths].flatMap((path) => path.split('.').map((_, i, keys) => keys.slice(0, i + 1).join('.'))));
+
+/** Inputs that differ; a part that some design does not have at all is one row, "given" where it is there. */
 function differingInputs(designs: readonly ComparedDesign[]): DifferingInput[] {
   const lists = designs.map(({ inputs }) => new Map(inputList(inputs).map(({ path, value }) => [path, value])));
-  const paths = new Set(lists.flatMap((list) => [...list.keys()]));
-  return [...paths].flatMap((path) => {
-    if (aside.test(path)) return [];
+  const holders = lists.map((list) => withHolders(list.keys()));
+  const rows = new Map<string, readonly (InputValue | undefined)[]>();
+  for (const path of new Set(lists.flatMap((list) => [...list.keys()]))) {
     const values = lists.map((list) => list.get(path));
-    return values.every((value) => value === values[0]) ? [] : [{ path, values }];
-  });
+    if (aside.test(path) || values.every((value) => value === values[0])) continue;
+    const missing = lists.flatMap((list, i) => (list.has(path) ? [] : [missingPart(path, holders[i] ?? new Set())]));
+    const part = missing.reduce((short, one) => (one.length < short.length ? one : short), path);
+    if (part === path) rows.set(path, values);
+    else
+      rows.set(
+        part,
+        holders.map((own) => (own.has(part) ? 'given' : undefined)),
+      );
+  }
+  return [...rows].map(([path, values]) => ({ path, values }));
 }
 
 /**

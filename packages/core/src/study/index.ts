@@ -1,3 +1,4 @@
+export type { Amount } from './amount.js';
 export { type ComparedDesign, type Comparison, compare, type DifferingInput, type MovedQuantity } from './compare.js';
 export { type Difference, differencesBetween } from './differences.js';
 export { type Evaluated, type Evaluation, evaluateDesign, evaluateVariant, type Wanted } from './evaluate.js';
@@ -5,6 +6,7 @@ export { type Convergence, convergence } from './method/convergence.js';
 export { type CorrelationRatioOptions, correlationRatio } from './method/correlation-ratio.js';
 export { type Moments, momentsOf } from './method/distribution-moments.js';
 export {
+  type Cut,
   type Distribution,
   demandDistribution,
   distributionOfPrior,
@@ -24,7 +26,7 @@ export {
   shareOf,
   spaceSize,
 } from './method/enumeration.js';
-export type { BootstrapOptions, Estimate } from './method/estimate.js';
+export type { BootstrapOptions, RangedEstimate } from './method/estimate.js';
 export { type Limit, limitProbability, wilson } from './method/limit-probability.js';
 export {
   type InputEffect,
@@ -100,8 +102,8 @@ export {
   type VariedInput,
 } from './search/index.js';
 export {
+  type InputResponse,
   type InputSensitivity,
-  type Response,
   type Sensitivity,
   type SensitivityOptions,
   sensitivity,

@@ -5,7 +5,7 @@ import { type Amount, amountOf, written } from './amount.js';
 import { evaluateDesign, evaluateVariant } from './evaluate.js';
 
 /** How a quantity answers to an input. */
-export interface Response {
+export interface InputResponse {
   /** d ln(quantity)/d ln(input), by central differences; a change of 1 % in the input changes the quantity by as many percent. */
   readonly elasticity: number;
   /** Of the quantity for the step down and up, SI. */
@@ -20,7 +20,7 @@ export interface InputSensitivity {
   /** Share of the value that the input was moved by, either way. */
   readonly step: number;
   /** In the order of the quantities. */
-  readonly responses: readonly Response[];
+  readonly responses: readonly InputResponse[];
 }
 
 export interface Sensitivity {
@@ -92,7 +92,7 @@ export function sensitivity(
       continue;
     }
     const values = (one: typeof up): readonly number[] => (one !== undefined && 'values' in one ? one.values : []);
-    const responses = base.map((at, i): Response => {
+    const responses = base.map((at, i): InputResponse => {
       const [low = at, high = at] = [values(down)[i], values(up)[i]];
       const change = high - low;
       const still = Math.abs(change) <= roundOff * Math.max(Math.abs(high), Math.abs(low));

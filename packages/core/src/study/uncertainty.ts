@@ -8,7 +8,7 @@ import { evaluateDesign, evaluateVariant } from './evaluate.js';
 import { type Convergence, convergence } from './method/convergence.js';
 import { correlationRatio } from './method/correlation-ratio.js';
 import { momentsOf } from './method/distribution-moments.js';
-import type { Estimate } from './method/estimate.js';
+import type { RangedEstimate } from './method/estimate.js';
 import { limitProbability } from './method/limit-probability.js';
 import { type LinearMoments, linearMoments } from './method/linear-moments.js';
 import { type SampleSummary, sampleSummary } from './method/sample-summary.js';
@@ -26,12 +26,12 @@ export interface UncertainQuantity {
   readonly summary: SampleSummary;
   readonly convergence: Convergence;
   /** Share of the variance that each input explains by itself, in the order of the inputs. */
-  readonly causes: readonly Estimate[];
+  readonly causes: readonly RangedEstimate[];
 }
 
 /** How likely a target is met. */
 export interface TargetProbability extends Pick<TargetResult, 'quantity' | 'kind' | 'atLeast' | 'atMost' | 'hard'> {
-  readonly probability: Estimate;
+  readonly probability: RangedEstimate;
 }
 
 export interface Uncertainty {
@@ -43,7 +43,7 @@ export interface Uncertainty {
   readonly quantities: readonly UncertainQuantity[];
   readonly targets: readonly TargetProbability[];
   /** Probability that all hard targets are met together; absent without hard targets. */
-  readonly allMet?: Estimate;
+  readonly allMet?: RangedEstimate;
   readonly notes: readonly Note[];
   readonly sources: readonly SourceKey[];
 }
@@ -179,7 +179,7 @@ function together(
   targets: readonly TargetProbability[],
   values: readonly Float64Array[],
   count: number,
-): Estimate | undefined {
+): RangedEstimate | undefined {
   const hard = targets.flatMap((target, t) => (target.hard ? [{ ...target, values: values[t] }] : []));
   if (hard.length === 0) return undefined;
   const met = Float64Array.from({ length: count }, (_, k) =>
@@ -208,7 +208,8 @@ function notesOf(
   }
   for (const { path, linear, summary, convergence: settled } of found) {
     if (!settled.settled) notes.push({ level: 'warning', text: `${path}: ${settled.statement}` });
-    notes.push(...[...linear.notes, ...summary.notes].map((note) => ({ ...note, text: `${path}: ${note.text}` })));
+    const warnings = [...linear.notes, ...summary.notes].filter(({ level }) => level === 'warning');
+    notes.push(...warnings.map((note) => ({ ...note, text: `${path}: ${note.text}` })));
   }
   return uniqueNotes(notes);
 }

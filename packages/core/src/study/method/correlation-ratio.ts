@@ -1,6 +1,6 @@
 import { fail } from '../../problem/index.js';
 import { demandFiniteResults, demandWhole } from './check.js';
-import { type BootstrapOptions, bootstrap, type Estimate } from './estimate.js';
+import { type BootstrapOptions, bootstrap, type RangedEstimate } from './estimate.js';
 
 export interface CorrelationRatioOptions extends BootstrapOptions {
   /** Groups of neighbouring inputs, whole, 2 to half the samples; the square root of the samples when not given. */
@@ -25,7 +25,7 @@ export function correlationRatio(
   inputs: ArrayLike<number>,
   outputs: ArrayLike<number>,
   options: CorrelationRatioOptions = {},
-): Estimate {
+): RangedEstimate {
   const n = inputs.length;
   if (outputs.length !== n) {
     fail({ code: 'contradiction', message: `${n} inputs and ${outputs.length} outputs`, allowed: 'as many of either' });

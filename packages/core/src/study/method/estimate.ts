@@ -2,7 +2,7 @@ import { quantile, uniformRandom } from '../../numeric/index.js';
 import { demandConfidence, demandSeed, demandWhole } from './check.js';
 
 /** A number with the range in which the true one lies with the stated confidence. */
-export interface Estimate {
+export interface RangedEstimate {
   readonly value: number;
   readonly low: number;
   readonly high: number;

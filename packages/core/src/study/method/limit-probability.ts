@@ -1,6 +1,6 @@
 import { fail } from '../../problem/index.js';
 import { demandConfidence, demandFiniteResults, demandWhole } from './check.js';
-import type { Estimate } from './estimate.js';
+import type { RangedEstimate } from './estimate.js';
 import { normalQuantile } from './normal.js';
 
 /** What a result is to keep to, ends included; at least one of them. */
@@ -18,7 +18,7 @@ export interface Limit {
  * @throws out-of-range; contradiction for a limit without ends; not-computable for a sample that is not finite
  * @source Wilson 1927, wilson-1927
  */
-export function limitProbability(values: ArrayLike<number>, limit: Limit, confidence = 0.95): Estimate {
+export function limitProbability(values: ArrayLike<number>, limit: Limit, confidence = 0.95): RangedEstimate {
   const { atLeast, atMost } = limit;
   if (atLeast === undefined && atMost === undefined) {
     fail({ code: 'contradiction', message: 'a limit without ends', allowed: 'atLeast, atMost or both' });
@@ -49,7 +49,7 @@ export function limitProbability(values: ArrayLike<number>, limit: Limit, confid
  * @throws out-of-range
  * @source Wilson 1927
  */
-export function wilson(successes: number, trials: number, confidence = 0.95): Estimate {
+export function wilson(successes: number, trials: number, confidence = 0.95): RangedEstimate {
   demandWhole('the number of samples', trials, 1, Number.MAX_SAFE_INTEGER);
   demandWhole('the number that keep to the limit', successes, 0, trials);
   demandConfidence(confidence);

@@ -1,7 +1,7 @@
 import { quantile } from '../../numeric/index.js';
 import type { Note, SourceKey } from '../../provenance/index.js';
 import { demandBetween, demandConfidence, demandFiniteResults, demandWhole } from './check.js';
-import type { Estimate } from './estimate.js';
+import type { RangedEstimate } from './estimate.js';
 import { normalQuantile } from './normal.js';
 
 /** A statistic of samples and how far it is from that of all that could be drawn. */
@@ -14,7 +14,7 @@ export interface WithError {
 export interface Percentile extends WithError {
   readonly share: number;
   /** Range of the stated confidence, between two of the samples; absent where there are too few samples for one. */
-  readonly range?: Omit<Estimate, 'value'>;
+  readonly range?: Omit<RangedEstimate, 'value'>;
 }
 
 export interface SampleSummary {

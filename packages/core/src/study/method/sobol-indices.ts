@@ -2,16 +2,16 @@ import { fail } from '../../problem/index.js';
 import type { Note, SourceKey } from '../../provenance/index.js';
 import { demandFiniteResults } from './check.js';
 import type { Distribution } from './distributions.js';
-import { type BootstrapOptions, bootstrap, type Estimate } from './estimate.js';
+import { type BootstrapOptions, bootstrap, type RangedEstimate } from './estimate.js';
 import { saltelliDesign, saltelliPoints } from './saltelli-design.js';
 import type { EvaluatePoints } from './sampled-model.js';
 
 /** What one input does to the scatter of an output. Estimates: the first may come out a little below 0. */
 export interface SobolIndex {
   /** Share of the variance that goes when this input alone becomes known. */
-  readonly first: Estimate;
+  readonly first: RangedEstimate;
   /** Share of the variance that is left when all other inputs are known. */
-  readonly total: Estimate;
+  readonly total: RangedEstimate;
 }
 
 export interface SobolIndices {
@@ -86,7 +86,7 @@ export function sobolIndicesOf(
     },
     options,
   );
-  const estimate = (values: readonly number[], i: number, at: number): Estimate => ({
+  const estimate = (values: readonly number[], i: number, at: number): RangedEstimate => ({
     value: values[i] ?? 0,
     low: ranges[at]?.low ?? 0,
     high: ranges[at]?.high ?? 0,

@@ -1,6 +1,6 @@
 import { candidatesFrom } from './genomes.js';
 import { judge, notComputed } from './goals.js';
-import { addLeaders, type Closest, closer, isBeaten, noLeaders, type Tally } from './leaders.js';
+import { addLeaders, isBeaten, isCloser, noLeaders, type Tally } from './leaders.js';
 import type { SearchProblem } from './problem.js';
 
 /** Candidates evaluated at a time within a block. */
@@ -82,9 +82,8 @@ export function tallied(
     } else if (violation >= notComputed) failed++;
     else {
       missed++;
-      if (closest === undefined || violation <= closest.violation) {
-        const here: Closest = { violation, genome: Array.from(genomes.subarray(k * genes, (k + 1) * genes)) };
-        closest = closer(closest, here);
+      if (isCloser(closest, violation, genomes, k)) {
+        closest = { violation, genome: Array.from(genomes.subarray(k * genes, (k + 1) * genes)) };
       }
     }
   }

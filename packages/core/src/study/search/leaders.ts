@@ -89,6 +89,12 @@ export function closer(a: Closest | undefined, b: Closest | undefined): Closest 
   return notAfter(a.genome, 0, b.genome, 0, a.genome.length) ? a : b;
 }
 
+/** Whether a candidate that misses limits is closer than the closest so far, judged without allocating anything. */
+export function isCloser(closest: Closest | undefined, violation: number, genomes: Int32Array, k: number): boolean {
+  if (closest === undefined || violation !== closest.violation) return violation < (closest?.violation ?? Infinity);
+  return !notAfter(closest.genome, 0, genomes, k, closest.genome.length);
+}
+
 /** What came of some candidates. */
 export interface Tally {
   /** Candidates evaluated; of these the ones that could not be computed, and those that were computed and miss a limit. */
