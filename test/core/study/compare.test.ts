@@ -60,7 +60,7 @@ describe('designs side by side', () => {
     expect(same.quantities).toEqual([]);
     const text = render(comparisonReport(same), 'text');
     expect(text).toContain('No input differs.');
-    expect(text).toContain('No result moved.');
+    expect(text).toContain('No result that they share moved.');
   });
 
   it('leave a place empty where a design has no such thing', () => {

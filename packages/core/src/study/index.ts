@@ -62,7 +62,6 @@ export {
   type ChoiceLayers,
   type Closest as ClosestCandidate,
   candidateText,
-  demandSameSearch,
   type Evaluator as SearchEvaluator,
   evaluateGenomes,
   evaluateRange,

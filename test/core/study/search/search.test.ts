@@ -13,6 +13,7 @@ import {
   mergeSearches,
   proposeGeneration,
   rangeBlocks,
+  readSearchState,
   type SearchProblem,
   type SearchState,
   search,
@@ -292,5 +293,38 @@ describe('shares of a search', () => {
     const mixed = searchProblem(inputsOf(stitched));
     const parts = [1, 2, 3, 4, 5, 6, 7].map((k) => finishSearch(mixed, startSearch(mixed, [k, 7])));
     expect(JSON.stringify(mergeSearches(mixed, parts))).toBe(JSON.stringify(finishSearch(mixed, startSearch(mixed))));
+  });
+});
+
+describe('a state read from a file', () => {
+  const problem = searchProblem(inputsOf(severalAims));
+  const state = finishSearch(problem, startSearch(problem));
+  const read = (change: (copy: { state: SearchState & { tally: never } }) => unknown): string =>
+    codeOf(() => readSearchState(problem, change(JSON.parse(JSON.stringify({ state })))));
+
+  it('is the state that was written', () => {
+    expect(readSearchState(problem, JSON.parse(JSON.stringify({ state })))).toEqual(state);
+  });
+
+  it('is refused where it is none, and where it does not fit the search', () => {
+    expect(read(() => undefined)).toBe('wrong-type');
+    expect(read(({ state: { tally: _, ...rest } }) => ({ state: rest }))).toBe('wrong-type');
+    expect(read(({ state: found }) => ({ state: { ...found, method: 'nsga2' } }))).toBe('contradiction');
+    expect(read(({ state: found }) => ({ state: { ...found, fingerprint: '0' } }))).toBe('contradiction');
+    const { leaders } = state.tally;
+    const leading = (other: object) => ({
+      state: { ...state, tally: { ...state.tally, leaders: { ...leaders, ...other } } },
+    });
+    expect(read(() => leading({ most: 3 }))).toBe('contradiction');
+    expect(read(() => leading({ genomes: leaders.genomes.map(() => 99) }))).toBe('contradiction');
+    expect(read(() => leading({ objectives: [] }))).toBe('contradiction');
+  });
+
+  it('is refused where a breeding has a population of another shape', () => {
+    const bred = searchProblem(inputsOf(`${severalAims}  method: nsga2\n  population: 8\n  generations: 1\n`));
+    const found = finishSearch(bred, startSearch(bred));
+    const broken = { ...found, population: { ...found.population!, violations: [] } };
+    expect(readSearchState(bred, { state: found })).toEqual(found);
+    expect(codeOf(() => readSearchState(bred, { state: broken }))).toBe('contradiction');
   });
 });

@@ -1,4 +1,4 @@
-import { type Problem, SelvageError } from '../../problem/index.js';
+import { type Path, type Problem, SelvageError } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../../provenance/index.js';
 import { defined } from '../assemble/constituents.js';
 import type { LaminateModel, Model } from '../model.js';
@@ -7,6 +7,7 @@ import { type BlisterResult, blisterData, blisterOf } from './laminate-blister.j
 import { type FreeEdgeResult, freeEdgeData, freeEdgeOf } from './laminate-edge.js';
 import { expansionData, expansionOf, type LaminateExpansion } from './laminate-expansion.js';
 import { type PanelResult, panelData, panelOf } from './laminate-panel.js';
+import { remembered } from './remembered.js';
 
 /** What a laminate does by itself, and the checks that the design asks for. */
 export interface LaminateChecks {
@@ -15,6 +16,22 @@ export interface LaminateChecks {
   readonly panel?: PanelResult;
   readonly blister?: BlisterResult;
 }
+
+interface Asked<Entry> {
+  readonly laminate: LaminateModel['laminate'];
+  readonly entry: Entry;
+  readonly path: Path;
+  readonly sewn: readonly Note[];
+}
+
+/** A check takes a while, and most laminates stay the same while a design is worked on. */
+const check = <Entry, Result>(
+  of: (laminate: LaminateModel['laminate'], entry: Entry, path: Path, sewn: readonly Note[]) => Result,
+) => remembered(({ laminate, entry, path, sewn }: Asked<Entry>) => of(laminate, entry, path, sewn), 20);
+
+const edgeCheck = check(freeEdgeOf);
+const panelCheck = check(panelOf);
+const blisterCheck = check(blisterOf);
 
 /** The plans that sew a laminate, as a note; none when it is not sewn. */
 function sewnNotes({ name }: LaminateModel, { stitching }: Pick<Model, 'stitching'>): Note[] {
@@ -48,9 +65,9 @@ export function laminateChecks(model: LaminateModel, design: Pick<Model, 'stitch
   };
   const checks = defined({
     expansion: expansionOf(laminate),
-    freeEdge: freeEdge && attempt(() => freeEdgeOf(laminate, freeEdge, at('freeEdge'), sewn)),
-    panel: panel && attempt(() => panelOf(laminate, panel, at('panel'), sewn)),
-    blister: blister && attempt(() => blisterOf(laminate, blister, at('blister'), sewn)),
+    freeEdge: freeEdge && attempt(() => edgeCheck({ laminate, entry: freeEdge, path: at('freeEdge'), sewn })),
+    panel: panel && attempt(() => panelCheck({ laminate, entry: panel, path: at('panel'), sewn })),
+    blister: blister && attempt(() => blisterCheck({ laminate, entry: blister, path: at('blister'), sewn })),
   });
   if (problems.length > 0) throw new SelvageError(locate(problems, parseSource(design.source.text)));
   return checks;

@@ -1,10 +1,8 @@
 import type { TargetResult } from '../../design/index.js';
-import { uniqueSources } from '../../provenance/index.js';
 import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Comparison, MovedQuantity } from '../../study/index.js';
 import type { Block, Cell, Report } from '../blocks.js';
 import { amount, heading, listOf, table } from '../sections/build.js';
-import { sourcesSection } from '../sections/sources.js';
 import { percentCell, valueCell } from './cells.js';
 import { overlays } from './compare-figures.js';
 
@@ -103,9 +101,9 @@ export function comparisonReport(
       ...targetsTable(comparison, units),
       ...movedTable('moved-first', 'What moved, most important first', comparison, first),
       ...movedTable('moved-rest', 'Everything else that moved', comparison, rest),
-      ...(quantities.length === 0 ? [{ kind: 'paragraph' as const, text: 'No result moved.' }] : []),
+      ...(quantities.length === 0 ? [{ kind: 'paragraph' as const, text: 'No result that they share moved.' }] : []),
       ...overlays(comparison, units),
-      ...sourcesSection(uniqueSources(...designs.map(({ results }) => results.sources))),
+      { kind: 'paragraph', text: 'Models, notes and sources stand in the report of each design.' },
     ],
     data: {
       format: 1,

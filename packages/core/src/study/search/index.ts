@@ -21,7 +21,6 @@ export type { StackSpace } from './stack-space.js';
 export {
   acceptGeneration,
   acceptRange,
-  demandSameSearch,
   isSearchComplete,
   mergeSearches,
   proposeGeneration,

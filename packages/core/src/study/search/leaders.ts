@@ -83,7 +83,7 @@ export interface Closest {
 }
 
 /** The closer of two; at equal violations the one with the smaller first unequal gene. */
-export function closer(a: Closest | undefined, b: Closest | undefined): Closest | undefined {
+function closer(a: Closest | undefined, b: Closest | undefined): Closest | undefined {
   if (a === undefined || b === undefined) return a ?? b;
   if (a.violation !== b.violation) return a.violation < b.violation ? a : b;
   return notAfter(a.genome, 0, b.genome, 0, a.genome.length) ? a : b;

@@ -135,7 +135,7 @@ function sizeOf(varied: readonly VariedInput[], space: StackSpace | undefined): 
 }
 
 /** The genome's plies. */
-export function pliesOf(
+function pliesOf(
   { layout, space }: Pick<SearchProblem, 'layout' | 'space'>,
   genome: ArrayLike<number>,
 ): number[] {
@@ -157,6 +157,7 @@ export function changesOf(
 
 /** Refuses quantities that even the first candidate's report does not have. */
 function demandQuantities(inputs: DesignInputs, first: readonly InputChange[], { quantities, places }: Goals): void {
+  if ('values' in evaluateVariant(inputs, first, { quantities })) return;
   const problems = quantities.flatMap((quantity, i) => {
     const found = evaluateVariant(inputs, first, { quantities: [quantity] });
     if ('values' in found) return [];

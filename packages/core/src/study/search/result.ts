@@ -55,8 +55,7 @@ function candidateOf(problem: SearchProblem, genome: readonly number[], crowding
   evaluator.evaluate(Int32Array.from(genome), 1, values, new Uint8Array(1));
   const changes = changesOf(problem, genome);
   // The kernel looks at the laminate alone; the rest of the design may not take every stack.
-  const whole =
-    evaluator.path === 'kernel' ? evaluateVariant(inputs, changes, { quantities: goals.quantities }) : undefined;
+  const whole = evaluator.path === 'kernel' ? evaluateVariant(inputs, changes, { quantities: [] }) : undefined;
   return {
     genome,
     inputs: changes,

@@ -24,7 +24,7 @@ export interface SearchState {
 }
 
 /** A short word for the values of a design file; other values have, almost surely, another. */
-export function fingerprint(data: unknown): string {
+function fingerprint(data: unknown): string {
   const text = JSON.stringify(data);
   const words = [0x9e3779b9, 0x243f6a88, 0xb7e15162, 0x71374491].map((seed) => {
     let x = seed;
