@@ -15,7 +15,7 @@ import { fitsIn } from './zone-room.js';
 const factors = Array.from({ length: 9 }, (_, i) => 2 ** ((i - 4) / 2));
 
 /** A sample with another number of the same penetrations per area, pitch and distance of rows scaled alike. */
-export function denser(sample: FastSample, factor: number): FastSample {
+function denser(sample: FastSample, factor: number): FastSample {
   const { stitches } = sample.coupon;
   if (stitches === undefined) return sample;
   const { density, spacing, perFront } = stitches;

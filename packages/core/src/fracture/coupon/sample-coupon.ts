@@ -9,7 +9,7 @@ import { type Draw, parametersWith } from './samples.js';
 import type { Coupon, CouponSpecimen, CouponStitching } from './types.js';
 
 /** Bond toughness of a sample, J/m²: by its place in the range where one is given, else by its factor. */
-export function bondOf({ specimen, bondToughnessRange: range }: Coupon, draw: Draw): number {
+function bondOf({ specimen, bondToughnessRange: range }: Coupon, draw: Draw): number {
   const { bondToughness: value } = specimen;
   if (range === undefined) return value * draw.bondToughnessFactor;
   return samplePrior({ ...range, value, distribution: 'triangular' }, () => draw.bondPlace);

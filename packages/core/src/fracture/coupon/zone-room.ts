@@ -4,7 +4,7 @@ import { zonePriors } from '../../stitch/index.js';
 const most = 0.95;
 
 /** Growth that a bridged zone may need, m: the longest computed, for a computed law times what printed zones are longer. */
-export function zoneNeeded(bridgingLength: number, measured: boolean): number {
+function zoneNeeded(bridgingLength: number, measured: boolean): number {
   return zonePriors.zoneOverLength.high * (measured ? 1 : zonePriors.zoneShortfall.high) * bridgingLength;
 }
 
