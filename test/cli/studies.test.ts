@@ -108,6 +108,14 @@ describe('uncertainty', () => {
     expect(quantities[0].linear.standardDeviation).toBeCloseTo(0.05e-3, 12);
   });
 
+  it('has its tolerances checked with the rest of the design', async () => {
+    await save('t.yaml', `${minimal}tolerances:\n  - { input: materials.ud.thicknes, relative: 10 % }\n`);
+    const { code, stderr } = await run('check', 't.yaml');
+    expect(code).toBe(65);
+    expect(stderr).toContain('t.yaml:23:14: error[unknown-name]');
+    expect(stderr).toContain('did you mean `thickness`?');
+  });
+
   it('needs tolerances and a number of samples that makes sense', async () => {
     const { code, stderr } = await run('uncertainty', 'a.yaml');
     expect(code).toBe(65);

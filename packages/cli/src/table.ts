@@ -110,7 +110,7 @@ export const commands: readonly Command[] = [
     positionals: [design],
     options: [
       quantity,
-      { name: 'step', value: 'SHARE', summary: 'share by which each input is moved; 0.01 by default' },
+      { name: 'step', value: 'SHARE', summary: 'share by which inputs without a tolerance are moved; 0.01 by default' },
       anyFormat,
       out,
       units,

@@ -252,5 +252,6 @@ export {
   sensitivity,
   startSearch,
   sweep,
+  uncertainInputs,
   uncertainty,
 } from './study/index.js';

@@ -56,6 +56,16 @@ describe('sensitivities of a design', () => {
     expect(pitch.responses[0]!.low * 0.9).toBeCloseTo(pitch.responses[0]!.high * 1.1, 6);
   });
 
+  it('move an input with a tolerance by its standard deviation', () => {
+    const text = `${plate}tolerances:\n  - { input: stitching.rows.pitch, relative: 10 % }\n`;
+    const pitch = sensitivity(designInputs(text), [density]).inputs.find(
+      ({ path }) => path === 'stitching.rows.pitch',
+    )!;
+    // The ends of a normal range are two standard deviations from the middle.
+    expect(pitch.step).toBeCloseTo(0.05, 12);
+    expect(pitch.responses[0]!.low * 0.95).toBeCloseTo(pitch.responses[0]!.high * 1.05, 6);
+  });
+
   it('refuse a step that is none, no quantity, and one that is not there', () => {
     expect(codeOf(() => sensitivity(inputs, [density], { step: 0 }))).toBe('out-of-range');
     expect(codeOf(() => sensitivity(inputs, [density], { steps: { a: 0.6 } }))).toBe('out-of-range');

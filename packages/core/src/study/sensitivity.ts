@@ -3,6 +3,8 @@ import { fail } from '../problem/index.js';
 import type { KindName } from '../quantity/index.js';
 import { type Amount, amountOf, written } from './amount.js';
 import { evaluateDesign, evaluateVariant } from './evaluate.js';
+import { momentsOf } from './method/distribution-moments.js';
+import { uncertainInputs } from './tolerances.js';
 
 /** How a quantity answers to an input. */
 export interface InputResponse {
@@ -34,7 +36,7 @@ export interface Sensitivity {
 }
 
 export interface SensitivityOptions {
-  /** Share by which every input is moved; 0.01 when not given. */
+  /** Share by which every input without a tolerance is moved; 0.01 when not given. */
   readonly step?: number;
   /** Own shares of some inputs, by path. */
   readonly steps?: Readonly<Record<string, number>>;
@@ -46,11 +48,26 @@ const aside = /^(format|title|notes|targets|search|tolerances)(\.|$)|\.(note|tit
 /** An input that is a number of mechanics. */
 const movable = ({ path, value }: InputChange): Amount | undefined => (aside.test(path) ? undefined : amountOf(value));
 
+/** No input is moved by more than this share of its value. */
+const mostMoved = 0.4;
+
+/** Standard deviations of the inputs with tolerances, as shares of their values. */
+function toleranceShares(inputs: DesignInputs): ReadonlyMap<string, number> {
+  return new Map(
+    uncertainInputs(inputs).flatMap(({ path, amount: { number }, distribution }) =>
+      number === 0
+        ? []
+        : [[path, Math.min(mostMoved, momentsOf(distribution).standardDeviation / Math.abs(number))] as const],
+    ),
+  );
+}
+
 /** Below this a change of a quantity is round-off. */
 const roundOff = 1e-10;
 
 /**
- * Elasticities of quantities with respect to every number of a design file, each moved by its share up and down.
+ * Elasticities of quantities with respect to every number of a design file, each moved up and down: by the standard deviation of its tolerance where the
+ * design gives one, else by the common step.
  * @param quantities dotted paths of numbers in the JSON report
  * @throws SelvageError `unknown-name` a quantity that is not there; `out-of-range` no quantity, a step not above 0 and below 0.5
  */
@@ -69,6 +86,7 @@ export function sensitivity(
     });
   }
   const base = evaluateDesign(inputs.design, { quantities }).values;
+  const tolerances = toleranceShares(inputs);
   const moved: InputSensitivity[] = [];
   const idle: string[] = [];
   const fixed: { path: string; why: string }[] = [];
@@ -76,7 +94,7 @@ export function sensitivity(
     const amount = movable(input);
     if (amount === undefined) continue;
     const { path, value } = input;
-    const own = steps[path] ?? step;
+    const own = steps[path] ?? tolerances.get(path) ?? step;
     if (amount.number === 0) {
       fixed.push({ path, why: 'is zero' });
       continue;

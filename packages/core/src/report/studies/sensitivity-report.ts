@@ -42,9 +42,10 @@ export function sensitivityReport(
   const { quantities, inputs, idle, fixed } = found;
   const rows = inputs
     .slice(0, mostRows)
-    .map(({ path, value, responses }): Cell[] => [
+    .map(({ path, value, step, responses }): Cell[] => [
       path,
       String(value),
+      amount(step, 'fraction', 2),
       ...responses.map(({ elasticity }): Cell => amount(elasticity, 'number', 3)),
     ]);
   const rest = inputs.length - rows.length;
@@ -65,7 +66,12 @@ export function sensitivityReport(
             table(
               'elasticities',
               'Elasticities: percent of the quantity for one percent of the input',
-              [{ label: 'Input' }, { label: 'Value' }, ...quantities.map(({ path }) => ({ label: path }))],
+              [
+                { label: 'Input' },
+                { label: 'Value' },
+                { label: 'Moved by' },
+                ...quantities.map(({ path }) => ({ label: path })),
+              ],
               rows,
             ),
           ]),
