@@ -1,3 +1,4 @@
+export { type Bar, type BarsInput, barsFigure } from './bars.js';
 export { chartFigure } from './chart.js';
 export type { ChartBand, ChartInput, ChartMark, ChartQuantity, ChartSeries } from './chart-input.js';
 export { escapeMarkup, withoutControls } from './markup.js';

@@ -130,8 +130,7 @@ export function polarFigure(input: PolarFigureInput): FigureBlock {
       const y = legendTop + i * legendStep;
       return [
         line(82, y, 128, y, strokes[i] ?? ''),
-        label(curve.label, 142, y + 4.5, 'sv-strong'),
-        label(words[i]?.range ?? '', 2 * place.x - 82, y + 4.5, '', 'end'),
+        label(`${curve.label}   ${words[i]?.range ?? ''}`, 142, y + 4.5, 'sv-strong'),
       ];
     }),
   );

@@ -89,7 +89,9 @@ export function comparisonReport(
   const { designs, inputs, quantities } = comparison;
   const names = designs.map(({ name }) => name);
   const first = quantities.filter(({ rank }) => rank === 1);
-  const rest = quantities.filter(({ rank }) => rank === 2);
+  // Entries of matrices and of single plies are for programs.
+  const rest = quantities.filter(({ rank, path }) => rank === 2 && !/\.\d+(\.|$)/.test(path));
+  const entries = quantities.filter(({ rank }) => rank === 2).length - rest.length;
   return {
     title: `${names.join(' and ')} side by side`,
     subtitle: `changes are counted from ${names[0]}`,
@@ -101,6 +103,9 @@ export function comparisonReport(
       ...targetsTable(comparison, units),
       ...movedTable('moved-first', 'What moved, most important first', comparison, first),
       ...movedTable('moved-rest', 'Everything else that moved', comparison, rest),
+      ...listOf(
+        entries > 0 ? [`${entries} entries of matrices, lists and single plies moved too; the JSON form has them`] : [],
+      ),
       ...(quantities.length === 0 ? [{ kind: 'paragraph' as const, text: 'No result that they share moved.' }] : []),
       ...overlays(comparison, units),
       { kind: 'paragraph', text: 'Models, notes and sources stand in the report of each design.' },

@@ -1,13 +1,13 @@
 import type { UnitSystem } from '../../quantity/index.js';
 import type { Sensitivity } from '../../study/index.js';
 import type { Block, Cell, Report } from '../blocks.js';
-import { chartFigure } from '../figures/index.js';
+import { barsFigure } from '../figures/index.js';
 import { amount, heading, listOf, slug, table } from '../sections/build.js';
 
 const mostRows = 40;
 const mostBars = 12;
 
-function tornado({ quantities, inputs }: Sensitivity, index: number, units: UnitSystem): Block[] {
+function tornado({ quantities, inputs }: Sensitivity, index: number): Block[] {
   const quantity = quantities[index];
   const ranked = inputs
     .map(({ path, responses }) => ({ path, elasticity: responses[index]?.elasticity ?? 0 }))
@@ -16,20 +16,11 @@ function tornado({ quantities, inputs }: Sensitivity, index: number, units: Unit
     .slice(0, mostBars);
   if (quantity === undefined || ranked.length === 0) return [];
   return [
-    chartFigure({
+    barsFigure({
       id: `sensitivity-${slug(quantity.path)}`,
-      title: `What moves ${quantity.path}: percent for one percent of each input`,
-      x: { label: 'elasticity', kind: 'number' },
-      y: { label: 'rank, the strongest at the top', kind: 'number' },
-      series: [
-        {
-          label: 'inputs',
-          apart: 'stems',
-          points: ranked.map(({ elasticity }, i) => ({ x: elasticity, y: -(i + 1) })),
-        },
-      ],
-      marks: ranked.map(({ path, elasticity }, i) => ({ label: path, x: elasticity, y: -(i + 1) })),
-      units,
+      title: `What moves ${quantity.path}`,
+      axis: 'percent for one percent of the input',
+      bars: ranked.map(({ path, elasticity }) => ({ label: path, value: elasticity })),
     }),
   ];
 }
@@ -76,7 +67,7 @@ export function sensitivityReport(
             ),
           ]),
       ...listOf(rest > 0 ? [`and ${rest} more; the JSON form has them all`] : []),
-      ...quantities.flatMap((_, i) => tornado(found, i, units)),
+      ...quantities.flatMap((_, i) => tornado(found, i)),
       ...(idle.length === 0 ? [] : [heading(2, 'Inputs that move nothing', 'idle'), ...listOf([idle.join(', ')])]),
       ...(fixed.length === 0
         ? []
