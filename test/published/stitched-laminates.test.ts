@@ -16,6 +16,7 @@ import {
 import { predict } from '../../packages/core/scripts/stitch-validation/predict.js';
 import { type StitchValidation, stitchValidation } from '../../packages/core/scripts/stitch-validation/results.js';
 import { bracketed, columnSummary, errorsOf } from '../../packages/core/scripts/stitch-validation/summary.js';
+import { overstatement } from '../../packages/core/scripts/stitch-validation/words.js';
 import { stitchValidationDocument } from '../../packages/core/scripts/stitch-validation-document.js';
 import { library } from '../../packages/core/src/material/index.js';
 import { stitchTypeIds } from '../../packages/core/src/stitch/index.js';
@@ -62,6 +63,85 @@ describe('printed rows that may gate', () => {
       const own = comparisons.filter((one) => one.dataSet === dataSet && one.compare !== 'none');
       for (const one of own) expect(rowOf(one).access, place(one)).toBe('read');
     }
+  });
+});
+
+describe('what a gate says', () => {
+  const weights = Object.fromEntries(gates(found).map(({ what, weight }) => [what, weight]));
+
+  it('is nothing where its band is made from the print it is asked of: lengths of zones and what leans on them', () => {
+    const circular = Object.keys(weights).filter((what) => weights[what] === 'circular');
+    expect(circular).toEqual([
+      ...found.zones.rigid.map(({ row }) => row.quantity),
+      'toughness rises over the first 20 mm of growth or so, then stays',
+    ]);
+  });
+
+  it('is little where the band is wide, as on the dense ratio', () => {
+    expect(weights['ratio of toughness in opening at 64 per square inch']).toBe('wide');
+  });
+
+  it('is counted by its weight, the circular ones not at all', () => {
+    const page = stitchValidationDocument();
+    const kept = (weight: string) => gates(found).filter((gate) => gate.weight === weight && isKept(gate)).length;
+    const all = (weight: string) => gates(found).filter((gate) => gate.weight === weight).length;
+    expect(all('independent') + all('wide') + all('circular')).toBe(gates(found).length);
+    expect(page).toContain(`${kept('independent')} of ${all('independent')} independent gates are kept`);
+    expect(page).toContain(`${kept('wide')} of ${all('wide')} whose band is so wide`);
+    expect(page).not.toContain('of 11 gates are kept');
+  });
+});
+
+describe('the page in short', () => {
+  const page = stitchValidationDocument();
+
+  it('says how far specimens bend and by what their loads read too high', () => {
+    // ISO 15024 (recalled): F = 1 - 0.3 (displacement/crack length)^2.
+    expect(overstatement(1)).toBeCloseTo(1 / 0.7, 12);
+    expect(overstatement(0)).toBe(1);
+    expect(overstatement(1.3)).toBeUndefined();
+    for (const bends of bendsOf) {
+      const { bend } = found.predictions['uniweave-64']![bends].opening!;
+      expect(bend, bends).toBeGreaterThan(0.4);
+      expect(page).toContain(`${bend.toFixed(2)} by ${bends === 'rigid' ? 'rigid bends' : 'bends that give way'}`);
+      for (const [id, one] of Object.entries(cases)) {
+        if (one.mode === 'I') expect(found.predictions[id]![bends].opening!.bend, id).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it('says that no single printed value in the plane lies in its estimate, and calls none a bound', () => {
+    const single = found.inPlane.filter(({ row }) => row.value !== undefined);
+    expect(single).toHaveLength(7);
+    expect(single.every(({ missedBy }) => missedBy > 0)).toBe(true);
+    const misses = single.map(({ missedBy }) => missedBy);
+    expect(Math.min(...misses)).toBeCloseTo(1.3, 1);
+    expect(Math.max(...misses)).toBeCloseTo(40, 0);
+    expect(page).toContain('0 of 7 single printed values lie in the range of their estimate');
+    expect(page).not.toContain('Bounds');
+  });
+
+  it('says which way either column errs, as the theory pages do', () => {
+    const opening = found.toughness.rigid.filter(({ row }) => row.loading === 'mode I');
+    const low = opening.filter(({ steady }) => steady.error < 0).length;
+    const high = opening.filter(({ specimen }) => specimen.error > 0).length;
+    const text = `the steady value is too low in ${low} of ${opening.length} rows and the specimen too high in ${high} of ${opening.length}`;
+    expect(page).toContain(text);
+    const theory = (name: string) =>
+      readFileSync(new URL(`../../docs/theory/${name}.md`, import.meta.url), 'utf8').replace(/\s+/g, ' ');
+    expect(theory('stitch-toughness')).toContain(
+      `the steady value is too low in ${low} of ${opening.length} rows in opening, the reading of a simulated specimen too high in ${high} of ${opening.length}`,
+    );
+    for (const name of ['stitch-toughness', 'bridging']) expect(theory(name)).not.toContain('low rather than high');
+    expect(theory('bridging')).not.toContain('rather low than high');
+  });
+
+  it('tells in the theory page the zone of glass/vinyl ester as computed here, both ways', () => {
+    const glass = found.zones.rigid.find(({ row }) => row.quantity?.includes('glass/vinyl ester'))!;
+    const mm = (length: number) => String(Number((1e3 * length).toPrecision(2)));
+    const theory = readFileSync(new URL('../../docs/theory/stitch-toughness.md', import.meta.url), 'utf8');
+    expect(theory).toContain(`${mm(glass.byLength.low)} to ${mm(glass.byLength.high)} mm as 1.4 to 3.4 ℓ`);
+    expect(theory).toContain(`${mm(glass.simulated.low)} mm in the simulated specimen`);
   });
 });
 

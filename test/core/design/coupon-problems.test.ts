@@ -150,6 +150,23 @@ describe('problems of coupons point at the key at fault', () => {
     expect(textAt(problem?.also?.[0]?.where)).toContain('linearDensity: 75 tex');
   });
 
+  it('laminates and stitch plans are of the file alone', () => {
+    const text = withText('[thin, arm]', '[thim, arm]').replace('stitching: other', 'stitching: ohter');
+    expect(problems(text).map(({ allowed }) => allowed)).toEqual([
+      'laminate names of this file: arm, thin, whole',
+      'stitch plan names of this file: seam, other, edge, loose',
+    ]);
+  });
+
+  it('a row at the very edge is refused at its offset', () => {
+    const [problem] = problems(withText('offset: 4 mm', 'offset: 0 mm'));
+    expect([problem?.code, problem?.message, textAt(problem?.where)]).toEqual([
+      'out-of-range',
+      'distance from the edge = 0 mm is out of range',
+      '0 mm',
+    ]);
+  });
+
   it('an edge row outside of the coupon is shown', () => {
     const [problem] = problems(withText('depth: 60 mm', 'depth: 9 mm'));
     expect(problem?.message).toBe('row 2 of `stitching.edge` lies 9 mm from the edge, the bond ends at 9 mm');

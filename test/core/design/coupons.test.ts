@@ -59,7 +59,10 @@ describe('the JSON document holds what the library foretells', () => {
     const { states, events, resistance, energyError } = dataOf('open').simulated;
     expect(states).toHaveLength(result!.states.length);
     const last = result!.states.at(-1)!;
-    expect(states.at(-1)).toEqual({ displacement: last.displacement, load: last.load, crackLength: last.crackLength });
+    const { displacement, load, crackLength, released = 0 } = last;
+    expect(states.at(-1)).toEqual({ displacement, load, crackLength, released });
+    expect(states[0].released).toBe(0);
+    expect(released).toBeGreaterThan(0);
     expect(events).toEqual(JSON.parse(JSON.stringify(result!.events)));
     expect(resistance).toEqual(result!.resistance);
     expect(energyError).toBe(result!.energyError);
@@ -220,8 +223,8 @@ describe('what shows only when a coupon is simulated', () => {
       .replace('firstRow: 5 mm', 'firstRow: 0.1 mm');
     const found = problemsIn(() => resultsOf(text));
     expect(found.map(({ code, path, where }) => [code, path, textAt(where)])).toEqual([
-      ['out-of-range', ['coupons', 'open', 'crackLength'], '40 mm'],
-      ['out-of-range', ['coupons', 'plain', 'crackLength'], '40 mm'],
+      ['out-of-range', ['coupons', 'open', 'length'], '40.2 mm'],
+      ['out-of-range', ['coupons', 'plain', 'length'], '40.2 mm'],
     ]);
   });
 
@@ -236,7 +239,7 @@ describe('what shows only when a coupon is simulated', () => {
         `${text}  like: { type: dcb, arms: arm, width: 20 mm, length: 140 mm, crackLength: 40 mm, bondToughness: 300 J/m^2 }\n`,
       ),
     );
-    expect(found.map(({ path }) => path)).toEqual([['coupons', 'plain', 'crackLength']]);
+    expect(found.map(({ path }) => path)).toEqual([['coupons', 'plain', 'length']]);
   });
 });
 

@@ -14,6 +14,22 @@ const laws = fc.oneof(
     curve: { opening: [0, end / 4, end], force: [0, 0, peak] },
     failure: 'threadAtAnchor' as const,
   })),
+  // Yields and then tightens.
+  fc
+    .record({
+      F: between(5, 40),
+      dip: between(0.5, 1.2),
+      high: between(1.3, 3),
+      left: between(0, 0.3),
+      rise: between(0.02e-3, 0.1e-3),
+    })
+    .map(({ F, dip, high, left, rise }) => ({
+      curve: {
+        opening: [0, rise, 2 * rise, 3 * rise, 3 * rise, 8 * rise],
+        force: [0, F, dip * F, high * F, left * F, 0],
+      },
+      failure: 'threadAtAnchor' as const,
+    })),
 );
 
 const specimens = fc

@@ -23,6 +23,8 @@ describe('simulatePeel refuses as out of range', () => {
     ['a test that ends ahead of the front', { until: { crackLength: 0.04 } }],
     ['coarser steps than the plain ones', { refine: 0.5 }],
     ['a row beyond the bond', { rows: rowsOf(1, 0.13, 0.005, breaking()) }],
+    ['more rows than can be followed', { length: 0.3, rows: rowsOf(151, 0.055, 0.001, breaking()) }],
+    ['more rows than asked for', { rows: rowsOf(3, 0.055, 0.005, breaking()), mostRows: 2 }],
     ['a row without penetrations', { rows: rowsOf(1, 0.055, 0.005, breaking(), 0) }],
   ])('%s', (_what, rest) => {
     expect(wrong(rest)).toBe('out-of-range');
@@ -39,8 +41,8 @@ describe('simulatePeel refuses as out of range', () => {
 });
 
 describe('simulatePeel refuses as not admissible', () => {
-  it('a curve that stiffens again', () => {
-    expect(withCurve([0, 1e-5, 1e-4, 2e-4], [0, 10, 10, 100])).toBe('not-admissible');
+  it('a curve that drops where it has become stiffer again, but not down to what it was', () => {
+    expect(withCurve([0, 1e-5, 1e-4, 2e-4, 2e-4, 3e-4], [0, 10, 5, 15, 12, 0])).toBe('not-admissible');
   });
 });
 

@@ -65,7 +65,7 @@ describe('a peel with rows', () => {
     const rows = rowsOf(170, 0.052, spacing, law, 5);
     const work = (4 * 0.4e-3) / 2;
     const steady = 500 + (5 / (0.025 * spacing)) * work;
-    const result = simulatePeel(coupon({ rows, length: 0.14 }));
+    const result = simulatePeel(coupon({ rows, length: 0.14, mostRows: 170 }));
     const late = result.resistance.filter(({ growth }) => growth > 0.05 && growth < 0.08);
     expect(late.length).toBeGreaterThan(50);
     expect(meanOf(late.map(({ byLoad }) => byLoad)) / steady).toBeCloseTo(1, 1.7);

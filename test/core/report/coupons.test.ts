@@ -1,9 +1,9 @@
-import { render } from '@selvage/core';
+import { render, report } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
 import { couponNotes } from '../../../packages/core/src/design/index.js';
 import { couponsTable } from '../../../packages/core/src/report/sections/coupons/glance.js';
 import { couponSection } from '../../../packages/core/src/report/sections/coupons/section.js';
-import { changed, named, reportOf, results, section, tableOf, wordsOf } from './coupon-support.js';
+import { changed, named, reportOf, results, section, sharesOf, tableOf, wordsOf } from './coupon-support.js';
 import { outside, overlaps } from './text-boxes.js';
 
 const metric = reportOf();
@@ -25,12 +25,42 @@ describe('coupons at a glance', () => {
     expect(cell('open', 'Stitch plan')).toBe('seam');
     expect(cell('bare', 'Stitch plan')).toBe('none');
     expect(cell('bare', 'Gives way')).toBe('bond');
-    const arm = changed(named('open'), { verdict: { first: 'arm', load: 50, next: 'threadAtAnchor', margin: 1.25 } });
+    const verdict = { first: 'arm', load: 50, next: 'threadAtAnchor', margin: 1.25 } as const;
+    const arm = changed(named('open'), { verdict, shares: sharesOf({ arm: 0.94, threadAtCrack: 0.06 }) });
     expect(cell('open', 'Gives way', [arm])).toBe('arm (plies)');
-    expect(cell('open', 'Margin', [arm])).toBe(1.25);
-    const lock = changed(named('open'), { verdict: { first: 'threadAtAnchor', load: 50 } });
+    expect([cell('open', 'Share', [arm]), cell('open', 'Margin', [arm])]).toEqual(['94 %', 1.25]);
+    const lock = changed(named('open'), {
+      verdict: { first: 'threadAtAnchor', load: 50 },
+      shares: sharesOf({ threadAtAnchor: 1 }),
+    });
     expect(cell('open', 'Gives way', [lock])).toBe('thread at lock');
     expect(cell('open', 'Margin', [lock])).toBe('–');
+  });
+
+  it('tell what limits the majority of the samples, without the margin of middle values that say something else', () => {
+    const verdict = { first: 'threadAtCrack', load: 50, next: 'arm', margin: 1.25 } as const;
+    const one = changed(named('open'), { verdict, shares: sharesOf({ arm: 0.94, threadAtCrack: 0.06 }) });
+    expect(['Gives way', 'Share', 'Margin'].map((label) => cell('open', label, [one]))).toEqual([
+      'arm (plies)',
+      '94 %',
+      '–',
+    ]);
+  });
+
+  it('mark a split without end, and say what the force of a wedge is', () => {
+    const one = named('wedged');
+    const { specimen } = one.model.coupon;
+    const depth = specimen.kind === 'wedge' ? specimen.depth : 0;
+    const through = changed(one, { splitLength: { median: depth, low: 0.02, high: depth, nominal: depth } });
+    expect(['Split stops at', 'split from', 'split to'].map((label) => cell('wedged', label, [through]))).toEqual([
+      'runs through',
+      0.02,
+      'runs through',
+    ]);
+    const { rows, caption } = tableOf(couponSection(through, 'metric'), 'coupon-wedged-predictions');
+    expect(rows[0]).toMatchObject(['Split stops at', 'runs through', { value: 0.02 }, 'runs through', 'runs through']);
+    expect(caption).toContain('the force of a wedge is the one that holds the mouth open');
+    expect(glance().caption).toContain('peak force of a wedged edge: the force that holds its mouth');
   });
 
   it('give median and range of what was foretold', () => {
@@ -73,6 +103,30 @@ describe('coupons at a glance', () => {
   it('are absent from a design without coupons', () => {
     expect(couponsTable({ coupons: [] })).toEqual([]);
   });
+});
+
+it('targets on what is foretold say that they are judged by the middle values, with the median', () => {
+  const quantity = 'coupons.bare.simulated.peakForce';
+  const target = { quantity, kind: 'force' as const, value: 50, atLeast: 40, hard: true, met: true, margin: 10 };
+  const overview = (median?: number) => {
+    const targets = [median === undefined ? target : { ...target, median }];
+    return section(report({ ...results, targets }), 'at-a-glance');
+  };
+  expect(wordsOf(overview(51.234))).toContain(`${quantity}: middle values; median 51.2 N`);
+  expect(tableOf(overview(51.234), 'targets').caption).toContain('judged by its middle values');
+  expect(wordsOf(overview())).not.toContain('middle values;');
+  expect(tableOf(overview(), 'targets').caption).not.toContain('middle values');
+});
+
+it('the arms reach their strain at the tip; it is no bound, and sliding is called so', () => {
+  const words = reportOf()
+    .blocks.map((block) => wordsOf([block]))
+    .join('\n');
+  expect(words).toContain('Arms reach their breaking strain at the crack tip at:');
+  expect(words).toContain('a reading may pass it somewhat, since the sharpest bend lies at a row behind the tip');
+  expect(words).not.toMatch(/most that the arms|whatever the stitches/i);
+  expect(wordsOf(ofCoupon('slide'))).toContain('Sliding at that force:');
+  expect(wordsOf(ofCoupon('open'))).toContain('Opening at that force:');
 });
 
 describe('the section of a coupon', () => {

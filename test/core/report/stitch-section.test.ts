@@ -1,5 +1,7 @@
 import { type Block, type Note, type Report, render, report } from '@selvage/core';
 import { describe, expect, it } from 'vitest';
+import type { StitchLaw } from '../../../packages/core/src/design/index.js';
+import { placesInRanges } from '../../../packages/core/src/report/sections/stitching/bridging.js';
 import { keysOf, planResults, rows } from '../design/stitch-support.js';
 
 const ofPlan = (...plan: Parameters<typeof planResults>): Report => report(planResults(...plan));
@@ -95,6 +97,35 @@ describe('the section of a stitch plan', () => {
     expect(alt).toContain('A box holds nine in ten');
     expect(text).toContain('opening, range of its peak');
     expect(svg).not.toMatch(/NaN|Infinity/);
+  });
+
+  it('says where the single values lie in their ranges, quantity by quantity', () => {
+    const { opening } = json(plain).bridging;
+    const place = (value: number, { median, low, high }: { median: number; low: number; high: number }): string => {
+      if (value < low || value > high) return value < low ? 'below the low end of' : 'above the high end of';
+      if (Math.abs(value - median) <= (high - low) / 10) return 'about the middle of';
+      return `in the ${value < median ? 'lower' : 'upper'} half of`;
+    };
+    const places = [
+      `peak force ${place(opening.peakForce, opening.peakForceInterval)} its range`,
+      `opening at the peak ${place(opening.openingAtPeak, opening.openingAtPeakInterval)} its range`,
+      `work ${place(opening.work, opening.workInterval)} its range`,
+    ];
+    const give = ': they take none of the give of bends and locks that nobody has measured';
+    const low = opening.openingAtPeak < opening.openingAtPeakInterval.median;
+    const expected = `the single values of opening: ${places.join(', ')}${low ? give : ''}`;
+    if (places.every((words) => words.includes('about the middle')))
+      expect(words(holding(plain))).not.toContain('single values of');
+    else expect(words(holding(plain)).split('\n')).toContain(expected);
+    expect(words(holding(ofPlan('bridging: { beddingIn: 0.3 }')))).not.toContain('take none of the give');
+    const wide = { median: 2, low: 1, high: 3 };
+    const law = { peak: { force: 0.5, opening: 3.5 }, work: 2.5 } as StitchLaw['law'];
+    const interval = { peak: wide, opening: wide, work: wide } as StitchLaw['interval'];
+    expect(placesInRanges({ law, interval } as StitchLaw, true)).toEqual([
+      'the single values of opening: peak force below the low end of its range, opening at the peak above the high end of its range, work in the upper half of its range',
+    ]);
+    const middle = { peak: { force: 2.1, opening: 1.9 }, work: 2 } as StitchLaw['law'];
+    expect(placesInRanges({ law: middle, interval } as StitchLaw, true)).toEqual([]);
   });
 
   it('says what gives way first, in how many of the samples', () => {

@@ -109,11 +109,11 @@ describe('the in-plane price of stitches', () => {
     const rare = inPlaneKnockdown({ ...input, spacing: 100, pitch: 100, penetrationDensity: 1e-4 });
     for (const { value } of factors(rare).filter((one) => one !== rare.compression.lower)) expectNear(value, 1, 1e-4);
     expectNear(rare.crowding.lower, 1, 1e-9);
-    // The lower bound of compression knows no distance: one wavy strip decides.
+    // The low estimate of compression knows no distance: one wavy strip decides.
     expect(rare.compression.lower).toEqual(inPlaneKnockdown(input).compression.lower);
   });
 
-  it('gives every factor between 0 and 1 with its range around it, bounds in order, and shrinks to single values when all is given', () => {
+  it('gives every factor between 0 and 1 with its range around it, low and high in order, and shrinks to single values when all is given', () => {
     const length = fc.double({ min: 1 * mm, max: 20 * mm, noNaN: true });
     fc.assert(
       fc.property(length, length, fc.double({ min: 0.1, max: 0.7, noNaN: true }), (spacing, pitch, d) => {
@@ -157,6 +157,10 @@ describe('the in-plane price of stitches', () => {
     expect(published.some(({ source, low }) => source === 'mechakra-2021' && low === 0.55)).toBe(true);
     expect(published.every(({ source }) => sources.includes(source))).toBe(true);
     expect(notes[0]?.text).toContain('contradict one another');
+    expect(notes[0]?.text).toContain('no bounds: of seven single values in print none lies in its range');
+    expect(notes[1]?.text).toContain(
+      'printed losses can be far larger; gains in strength, printed too, are not covered',
+    );
   });
 
   it('says when the disturbed strips meet', () => {

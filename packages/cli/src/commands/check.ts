@@ -7,7 +7,7 @@ import { stdoutText } from '../terminal.js';
 export async function run(given: Given): Promise<ExitCode> {
   const { input, inputs } = await openDesign(given.positionals[0] ?? '-', given);
   studied(input.name, given, () => {
-    compute(assemble(inputs.design));
+    compute(assemble(inputs.design), { faultsOnly: true });
     uncertainInputs(inputs);
     if (inputs.design.search !== undefined) searchProblem(inputs);
   });

@@ -14,13 +14,13 @@ import { threadOf, wavyPly } from './materials.js';
 /** Two legs, as all machine stitches have. */
 const legs = 2;
 
-/** A printed change in the plane beside the bounds, in percent. */
+/** A printed change in the plane beside the estimate, in percent. */
 export interface InPlaneRow {
   readonly comparison: Comparison;
   readonly row: PrintedRow;
   readonly published: { readonly low: number; readonly high: number };
-  readonly bounds: { readonly low: number; readonly high: number };
-  /** Percentage points by which the bounds miss the print, or the farther end of a printed range; 0 inside. */
+  readonly estimated: { readonly low: number; readonly high: number };
+  /** Percentage points by which the range of the estimate misses the print, or the farther end of a printed range; 0 inside. */
   readonly missedBy: number;
 }
 
@@ -35,10 +35,10 @@ export function knockdownOf({ ply, thread, pattern }: InPlaneCase): InPlaneKnock
   });
 }
 
-type Bounds = readonly (readonly [low: number, high: number])[];
+type Ranges = readonly (readonly [low: number, high: number])[];
 
-/** What of the bounds belongs to what is printed; bending breaks at the pulled or the pressed face. */
-const belonging: Readonly<Record<string, (all: InPlaneKnockdown) => Bounds>> = {
+/** What of the estimates belongs to what is printed; bending breaks at the pulled or the pressed face. */
+const belonging: Readonly<Record<string, (all: InPlaneKnockdown) => Ranges>> = {
   tension: ({ tension }) => [[tension.low, tension.high]],
   modulus: ({ modulus }) => [[modulus.low, modulus.high]],
   compression: ({ compression }) => [[compression.lower.low, compression.upper.high]],
@@ -59,21 +59,21 @@ const belonging: Readonly<Record<string, (all: InPlaneKnockdown) => Bounds>> = {
 
 const percent = (factor: number) => 100 * (factor - 1);
 
-/** The printed changes in the plane beside the bounds; the same by both laws, which the plane does not know. */
+/** The printed changes in the plane beside the estimates; the same by both laws, which the plane does not know. */
 export function inPlaneRows(): readonly InPlaneRow[] {
   return comparisons.flatMap((comparison) => {
-    const bounds = belonging[comparison.compare];
-    if (bounds === undefined) return [];
+    const ranges = belonging[comparison.compare];
+    if (ranges === undefined) return [];
     const row = rowOf(comparison);
-    const all = (comparison.cases ?? []).flatMap((id) => bounds(knockdownOf(entry(inPlaneCases, id))));
+    const all = (comparison.cases ?? []).flatMap((id) => ranges(knockdownOf(entry(inPlaneCases, id))));
     const low = percent(Math.min(...all.map(([least]) => least)));
     const high = percent(Math.max(...all.map(([, most]) => most)));
     const published = { low: row.low ?? row.value ?? Number.NaN, high: row.high ?? row.value ?? Number.NaN };
-    // A printed range says where most lies; the bounds of our cases must lie in it. A printed value must lie in the bounds.
+    // A printed range says where most lies; the estimates of our cases must lie in it. A printed value must lie in the estimate.
     const missedBy =
       row.value === undefined
         ? Math.max(0, published.low - low, high - published.high)
         : Math.max(0, low - row.value, row.value - high);
-    return [{ comparison, row, published, bounds: { low, high }, missedBy }];
+    return [{ comparison, row, published, estimated: { low, high }, missedBy }];
   });
 }

@@ -70,13 +70,13 @@ export function lengthBlocks({ zones, forms }: StitchValidation): Block[] {
 /** A percentage without decimals, never "-0". */
 const whole = (value: number): string => String(Math.round(value) + 0);
 
-/** Changes in the plane beside the bounds. */
+/** Changes in the plane beside the estimates. */
 export function inPlaneBlocks({ inPlane }: StitchValidation): Block[] {
   return [
     { kind: 'heading', level: 2, text: 'In the plane', id: 'in-plane' },
     {
       kind: 'paragraph',
-      text: 'The library gives bounds here, not predictions, and no gains: every bound is a loss or none. A printed value is looked for between the bounds; of a printed range, how far the bounds reach beyond it.',
+      text: 'The library gives estimates here, each with the range of its parameters. They are no bounds, as the column of misses shows, and gains are not covered at all: every estimate is a loss or none. A printed value is looked for in the range; of a printed range, how far ours reaches beyond it. Tension counts cut fibres alone: -4 or -5 % is what they come to with the widest hole and three in ten of the fibres under the needle cut, and no limit to what can be lost; printed losses are far larger. The modulus counts waviness alone: -2 % is that of the widest disturbed strip and the shortest pocket. What else takes strength and stiffness in the print (pockets where cracks begin, voids, fibre content, surface loops) is in neither.',
     },
     {
       kind: 'table',
@@ -89,18 +89,18 @@ export function inPlaneBlocks({ inPlane }: StitchValidation): Block[] {
         'Printed, of what',
         'Printed',
         'How obtained',
-        'Bounds',
+        'Estimated',
         'Missed by',
         'Cases',
       ].map(column),
-      rows: inPlane.map(({ comparison, row, published, bounds, missedBy }): Cell[] => [
+      rows: inPlane.map(({ comparison, row, published, estimated, missedBy }): Cell[] => [
         comparison.dataSet,
         use(comparison.dataSet),
         row.loading ?? '',
         row.quantity ?? '',
         range(published.low, published.high, 3),
         row.access,
-        `${whole(bounds.low)} to ${whole(bounds.high)}`,
+        `${whole(estimated.low)} to ${whole(estimated.high)}`,
         missedBy === 0 ? '-' : digits(missedBy),
         (comparison.cases ?? []).map((id) => entry(inPlaneCases, id).label).join('; '),
       ]),
@@ -178,7 +178,7 @@ export function gateBlocks(found: StitchValidation): Block[] {
     { kind: 'heading', level: 2, text: 'Gates', id: 'gates' },
     {
       kind: 'paragraph',
-      text: 'Only rows that were read may gate. Rigid bends are what the library takes unless told otherwise. A gate is asked of it alone where the other law was found not to keep it; its value stands there all the same.',
+      text: 'A gate is independent where its band owes nothing to the printed number that it is asked of. Two kinds say less than they seem to. Bands on zones, and on the growth over which toughness rises, lean on the shortfall of 1 to 4, which is itself made from these printed zones: such a gate keeps the program from drifting and tests nothing; it is not counted as kept. Wide bands are passed by much that is wrong; they are counted by themselves. Only rows that were read may gate. Rigid bends are what the library takes unless told otherwise. A gate is asked of it alone where the other law was found not to keep it; its value stands there all the same.',
     },
     {
       kind: 'table',
@@ -192,6 +192,7 @@ export function gateBlocks(found: StitchValidation): Block[] {
         'Rigid bends',
         'Bends that give way',
         'Asked of',
+        'Independent',
         'Kept',
       ].map(column),
       rows: gates(found).map((gate): Cell[] => [
@@ -202,6 +203,7 @@ export function gateBlocks(found: StitchValidation): Block[] {
         gate.value.rigid,
         gate.value.yielding,
         gate.laws.length === bendsOf.length ? 'both' : gate.laws.map((bends) => lawNames[bends]).join(', '),
+        gate.weight === 'independent' ? 'yes' : gate.weight === 'wide' ? 'yes, but wide' : 'no',
         isKept(gate) ? 'yes' : 'NO',
       ]),
     },

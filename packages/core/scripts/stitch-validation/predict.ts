@@ -56,21 +56,31 @@ export interface Prediction {
     readonly rise: number;
     /** Toughness at which the arms break. */
     readonly ceiling?: number;
+    /** Largest displacement over crack length at which a row gives way; at the end of the test where none does. */
+    readonly bend: number;
   };
 }
 
 function openingOf(
   one: Case,
   law: BridgingLaw,
-  { zoneLength: zone, resistance }: SpecimenResult,
+  result: SpecimenResult,
   reading: number,
 ): NonNullable<Prediction['opening']> {
+  const { zoneLength: zone, resistance } = result;
   const arm = armOfCase(one);
   const length = bridgingLength(arm.bendingStiffness, densityOf(one), law);
   const ceiling = armCeiling(arm, arm);
   const rise = resistance.find(({ byLoad }) => byLoad >= 0.9 * reading)?.growth ?? Number.POSITIVE_INFINITY;
   const rows = rowDistance(one) / length;
-  return { bridgingLength: length, rows, zone, rise, ...(ceiling !== undefined && { ceiling }) };
+  const bend = bendOf(result);
+  return { bridgingLength: length, rows, zone, rise, bend, ...(ceiling !== undefined && { ceiling }) };
+}
+
+/** Largest displacement over crack length at which a row gives way, or over the whole test where none does. */
+function bendOf({ events, states }: SpecimenResult): number {
+  const onsets = events.filter(({ kind }) => kind !== 'bond' && kind !== 'arm');
+  return Math.max(...(onsets.length > 0 ? onsets : states).map((at) => at.displacement / at.crackLength));
 }
 
 const isFull = ({ events }: SpecimenResult): boolean => events.some(({ kind }) => kind !== 'bond' && kind !== 'arm');

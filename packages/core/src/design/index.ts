@@ -27,6 +27,7 @@ export type {
 } from './model.js';
 export { type Design, type ReadOptions, readDesign, readDesignBytes } from './read.js';
 export {
+  againstPrint,
   type BlisterResult,
   type CouponResult,
   type CuredFabric,

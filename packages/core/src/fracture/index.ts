@@ -1,5 +1,5 @@
 export { type ArmOptions, armOf, type LaminateArm } from './arm-of.js';
-export type { CouponTests } from './coupon/foretell.js';
+export type { CouponTests } from './coupon/known.js';
 export { type PredictOptions, predictCoupon } from './coupon/predict-coupon.js';
 export type {
   Coupon,

@@ -6,9 +6,11 @@ import type { PathLimits } from './peel-path.js';
 import { symmetricPeel } from './peel-symmetric.js';
 import { unequalPeel } from './peel-unequal.js';
 import { rowStages } from './row-stages.js';
+import { type BondLeft, endOfGrowth, requireRoom } from './specimen/bond-left.js';
 import { checkArms, modelRows, requireInside } from './specimen/check.js';
 import type { ModelRow } from './specimen/model.js';
 import { planOf } from './specimen/plan.js';
+import { checkRowsMet, mostRowsOf } from './specimen/row-limits.js';
 import type { Specimen } from './specimen/types.js';
 import type { Arm } from './types.js';
 
@@ -27,10 +29,9 @@ export interface PreparedPeel {
   readonly limits: PathLimits;
   readonly units: NaturalUnits;
   readonly rows: readonly ModelRow[];
+  readonly bond: BondLeft;
 }
 
-/** Bed lengths of bond that are left at the end of the test: the bonded part is taken as endless. */
-const left = 4;
 /** Largest steps of growth: to the distance of two rows, and to the whole growth. */
 const perRow = 12;
 const overall = 40;
@@ -51,7 +52,7 @@ export const hasLikeArms = ({ arms: [upper, lower] }: PeelSpecimen): boolean => 
 /**
  * Checks a specimen and writes it in natural units.
  *
- * @throws out-of-range a size not above 0, a front or a row outside the bond, no room for growth, a curve that is not one; not-admissible a curve that stiffens
+ * @throws out-of-range a size not above 0, a front or a row outside the bond, no room for growth, a curve that is not one, too many rows; not-admissible see `rowLaw`
  */
 export function preparePeel(specimen: PeelSpecimen): PreparedPeel {
   const { arms, width, crackLength, length, bondToughness, refine = 1 } = specimen;
@@ -59,10 +60,13 @@ export function preparePeel(specimen: PeelSpecimen): PreparedPeel {
   requirePositive('width', width, inMillimetres);
   requirePositive('length', length, inMillimetres);
   requirePositive('bondToughness', bondToughness, (value) => `${value} J/m²`);
-  const end = length - left * Math.max(...arms.map(bedLength));
   requireInside('crackLength', crackLength, length, 'length');
-  const plan = planOf(specimen, end);
+  // The bonded part is taken as endless.
+  const bond: BondLeft = { root: Math.max(...arms.map(bedLength)), length, name: 'length' };
+  requireRoom(bond, crackLength);
+  const plan = planOf(specimen, endOfGrowth(bond));
   const rows = modelRows(specimen.rows, length, 'length').filter(({ place }) => place >= crackLength);
+  checkRowsMet(rows, plan.longest, specimen.mostRows ?? mostRowsOf.peel);
   const units = naturalUnits(arms[0], bondToughness);
   const [upper, lower] = [naturalArm(arms[0], units), naturalArm(arms[1], units)];
   const same = hasLikeArms(specimen);
@@ -92,6 +96,7 @@ export function preparePeel(specimen: PeelSpecimen): PreparedPeel {
     },
     units,
     rows,
+    bond,
   };
 }
 

@@ -103,6 +103,11 @@ function unbreakable(law: RowStages): RowStages {
         from: 0,
         to,
         drops: false,
+        // What is stiffer at the greatest force than before stays so.
+        firmer: stages
+          .flatMap(({ firmer }) => firmer)
+          .filter(({ from }) => from < peak.opening)
+          .map((one) => (one.to >= peak.opening * (1 - 1e-12) ? { ...one, to } : one)),
       },
     ],
     firm: law.firm,

@@ -1,3 +1,4 @@
+import { type Firmer, firmAgain } from './specimen/firm-again.js';
 import type { RowLaw } from './specimen/row-law.js';
 
 /** A stretch of a row's curve without sudden drops: openings, forces, and the area under the curve up to each. */
@@ -9,6 +10,8 @@ export interface RowStage {
   readonly to: number;
   /** Whether the force drops at the end of the stage; it runs out at zero otherwise. */
   readonly drops: boolean;
+  /** Stretches of the stage in which force over opening is above what it has been down to, see `RowLaw`. */
+  readonly firmer: readonly Firmer[];
 }
 
 /** Force of a row on the arms against opening, stage after stage. */
@@ -37,17 +40,20 @@ export function rowStages(law: RowLaw, length: number, force: number): RowStages
     area: (law.area[i] ?? 0) / (force * length),
   }));
   const top = Math.max(...points.map(({ f }) => f));
+  const firmer = law.firmer.map(({ from, to }) => ({ from: from / length, to: to / length }));
   const stages: RowStage[] = [];
   let part: typeof points = [];
   const close = (drops: boolean): void => {
     if (part.length > 1) {
+      const [from, to] = [part[0]?.w ?? 0, part.at(-1)?.w ?? 0];
       stages.push({
         opening: part.map(({ w }) => w),
         force: part.map(({ f }) => f),
         area: part.map(({ area }) => area),
-        from: part[0]?.w ?? 0,
-        to: part.at(-1)?.w ?? 0,
+        from,
+        to,
         drops,
+        firmer: firmer.filter((one) => one.from >= from && one.to <= to),
       });
     }
     part = [];
@@ -103,8 +109,8 @@ export const isSpent = (law: RowStages, memory: RowMemory): boolean => memory.st
 /**
  * The force of a row at an opening.
  *
- * Past the largest opening so far the law holds; below it, a share of the row's elastic force: its curve as far as that is elastic and a straight line
- * from there. Past the end of a stage that drops the force stays, so that whoever looks for the drop finds it.
+ * Past the largest opening so far (where the row has become firmer again, past the start of that) the law holds; below it, a share of the row's elastic
+ * force: its curve as far as that is elastic and a straight line from there. Past the end of a stage that drops the force stays, so that whoever looks for the drop finds it.
  *
  * @param opening below 0 where the faces are pressed together
  * @param out overwritten
@@ -123,16 +129,41 @@ export function rowForce(law: RowStages, memory: RowMemory, opening: number, out
   if (clamp !== undefined) {
     out.force = clamp.force + clamp.stiffness * (opening - memory.opening);
     out.slope = clamp.stiffness;
-    out.held = (out.force / (opening * firm.stiffness)) * elasticEnergy(law, opening);
+    out.held = heldWhileDropping(law, stage, opening, out.force);
     out.lost = (stage.area.at(-1) ?? 0) - out.held;
     return;
   }
-  const most = Math.max(opening, memory.opening);
+  const reach = Math.max(opening, memory.opening);
+  const start = firmAgain(stage.firmer, Math.min(reach, stage.to));
+  const most = start < Math.min(reach, stage.to) ? start : reach;
   onStage(stage, most, out);
   const left = most > firm.opening ? out.force / (most * firm.stiffness) : 1;
-  out.lost = most > firm.opening ? out.lost - left * elasticEnergy(law, most) : 0;
+  const before = out.lost;
+  out.lost = most > firm.opening ? before - left * elasticEnergy(law, most) : 0;
+  if (opening > most) {
+    const { lost } = out;
+    onStage(stage, opening, out);
+    out.held = out.lost - lost;
+    out.lost = lost;
+    return;
+  }
   if (opening < most) elastic(law, opening, left, out);
   out.held = left * elasticEnergy(law, opening);
+}
+
+/** Energy that a row would give back while its force goes down a drop: at the end a straight line's; at the start of one that has become firmer again, less. */
+function heldWhileDropping(law: RowStages, stage: RowStage, opening: number, force: number): number {
+  const straight = (F: number) => (F / (opening * law.firm.stiffness)) * elasticEnergy(law, opening);
+  const from = firmAgain(stage.firmer, stage.to);
+  if (from === stage.to) return straight(force);
+  const out = noForce();
+  onStage(stage, from, out);
+  const least = (out.force / from) * opening;
+  if (force <= least) return straight(force);
+  const below = (out.force / (from * law.firm.stiffness)) * elasticEnergy(law, from);
+  const top = stage.force.at(-1) ?? 0;
+  const whole = below + (stage.area.at(-1) ?? 0) - out.lost;
+  return straight(least) + ((whole - straight(least)) * (force - least)) / (top - least);
 }
 
 /** A share of the elastic force and slope. Pressed together, the faces hold against each other as stiffly as the row does at first. */

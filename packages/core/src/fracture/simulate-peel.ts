@@ -4,7 +4,11 @@ import { inMillimetres } from '../stitch/index.js';
 import { followPeel, type PeelPath } from './peel-path.js';
 import { peelRecord } from './peel-record.js';
 import { hasLikeArms, type PeelSpecimen, type PreparedPeel, preparePeel } from './peel-specimen.js';
+import { stiffArmsNote } from './peel-stiff.js';
 import { peelVerdict } from './peel-verdict.js';
+import { bondLeftNote } from './specimen/bond-left.js';
+import { jumping } from './specimen/result.js';
+import { fewPenetrationsNote } from './specimen/row-limits.js';
 import type { SpecimenEvent, SpecimenResult } from './types.js';
 
 const assumptions: readonly Note[] = [
@@ -20,10 +24,7 @@ const assumptions: readonly Note[] = [
     level: 'assumption',
     text: 'The penetrations of a row share its force, pull along the line between their two ends, unload along what is left of their elastic line, and hold from the moment the front passes them.',
   },
-  {
-    level: 'assumption',
-    text: 'Between two states that the grips can hold the specimen jumps; what that sets free breaks nothing more.',
-  },
+  jumping,
 ];
 
 /** Turn of a bonded arm at the front up to which its bed, which is linear, is taken to hold, rad. */
@@ -38,8 +39,8 @@ const mostTurn = 0.2;
  *
  * @param specimen see {@link PeelSpecimen}; lengths in m, toughness in J/m²; a row's curve is that of opening
  * @returns displacement is the distance of the grips, m; toughness by load is 2 P/b where the arms stand upright at the grips
- * @throws out-of-range a size not above 0, a front or a row outside the bond, no room for growth, a curve that is not one, a refinement below 1;
- *   not-admissible a curve that stiffens; not-computable no equilibrium
+ * @throws out-of-range a size not above 0, a front or a row outside the bond, no room for growth, a curve that is not one, a refinement below 1, too many rows;
+ *   not-admissible see `rowLaw`; not-computable no equilibrium
  * @source Reissner 1972 (beam); Kinloch, Lau & Williams 1994 (energy of the peel); Kanninen 1973 (bed); derivation in docs/theory/peel.md
  */
 export function simulatePeel(specimen: PeelSpecimen): SpecimenResult {
@@ -68,7 +69,12 @@ export function simulatePeel(specimen: PeelSpecimen): SpecimenResult {
     zoneLength: Math.max(...path.points.map(({ zone }) => zone)) * units.length,
     verdict: peelVerdict(prepared, path, width),
     energyError,
-    notes: notesOn(specimen, path, energyError),
+    notes: uniqueNotes([
+      ...notesOn(specimen, path, energyError),
+      ...fewPenetrationsNote(specimen.rows),
+      ...stiffArmsNote(specimen, states),
+      ...bondLeftNote(prepared.bond, states.at(-1)?.crackLength ?? 0),
+    ]),
     sources: ['reissner-1972', 'kinloch-lau-williams-1994', 'kanninen-1973', 'selvage-2026-derivation'],
   };
 }
@@ -125,5 +131,5 @@ function notesOn(specimen: PeelSpecimen, path: PeelPath, energyError: number): N
   if (energyError > 0.005) {
     notes.push({ level: 'warning', text: `The energy balance is open by ${(100 * energyError).toFixed(1)} %.` });
   }
-  return uniqueNotes(notes);
+  return notes;
 }

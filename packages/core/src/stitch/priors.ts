@@ -38,5 +38,5 @@ export const specimenPriors = table.specimen as Shelf<keyof typeof table.specime
 /** What the in-plane price of stitching needs. */
 export const inPlanePriors = table.inPlane as Shelf<keyof typeof table.inPlane>;
 
-/** Toughness by a test with aligned rows over the steady toughness, against row distance over bridging length. */
+/** Toughness by a test with aligned rows over the steady toughness, against row distance over bridging length: five cases of an independent script, five of this library. */
 export const testOverSteady = table.testOverSteady;

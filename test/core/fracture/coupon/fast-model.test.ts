@@ -1,13 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import {
+  crackLever,
   type FastCoupon,
   fastForce,
   fastPeak,
   fastValue,
+  leverOf,
+  onsetCeiling,
   rowStrength,
   toughnessAtLoad,
 } from '../../../../packages/core/src/fracture/coupon/fast-model.js';
-import { bentArm } from '../../../../packages/core/src/fracture/index.js';
+import { bentArm, simulateEnf } from '../../../../packages/core/src/fracture/index.js';
 import { arm } from '../peel-support.js';
 
 const stiff = { shearStiffness: 1e20, E3: 1e25 };
@@ -82,6 +85,44 @@ describe('the fast reading', () => {
     const beta = (6e4 * 60) / 0.2e-3;
     expect(fastValue(bent).reading).toBeCloseTo(300 * Math.cosh(2e-3 / Math.sqrt(B / beta)) ** 2, 6);
     expect(fastValue({ ...bent, growth: 1 }).reading).toBe(900);
+  });
+});
+
+describe('arms in sliding', () => {
+  const failureStrain = { tension: 0.02, compression: 0.015 };
+  const weak = arm(1e-3, 20e9, { ...stiff, failureStrain });
+  const bent: FastCoupon = { ...plain, kind: 'enf', arms: [weak, weak], crack: 0.03, span: 0.05 };
+
+  it('show 3 D ε²/h² by load where like arms of one ply break at the tip', () => {
+    // M = 4 D ε/h of both; M²/2 (1/(2 D) - 1/(8 D)).
+    expect(fastValue(bent).ceiling).toBeCloseTo((3 * D * 0.015 ** 2) / 1e-6, 6);
+  });
+
+  it.each([
+    ['at the tip of a long crack', 0.035],
+    ['under the load where the crack is short', 0.015],
+  ])('that break before the bond grows read what the simulation has: %s', (_, crackLength) => {
+    const brittle = arm(1e-3, 20e9, { failureStrain: { tension: 0.004, compression: 0.004 } });
+    const specimen = { width: 0.02, bondToughness: 3000, crackLength, span: 0.1, rows: [] };
+    const { events } = simulateEnf({ ...specimen, arms: [brittle, brittle] });
+    expect(events[0]?.kind).toBe('arm');
+    const coupon: FastCoupon = { ...bent, arms: [brittle, brittle], crack: crackLength };
+    expect(Math.abs(onsetCeiling(coupon, fastValue(coupon).ceiling) / events[0]!.byLoad - 1)).toBeLessThan(0.005);
+  });
+
+  it('bear a moment that rises no further than to the first of two loads', () => {
+    const specimen = {
+      kind: 'enf',
+      width: 0.02,
+      arms: plain.arms,
+      bondToughness: 300,
+      crackLength: 0.045,
+      span: 0.1,
+    } as const;
+    expect([leverOf(specimen, []), crackLever(specimen)]).toEqual([0.05, 0.045]);
+    const two = { ...specimen, loadSpan: 0.04 };
+    expect(leverOf(two, [])).toBeCloseTo(0.03, 12);
+    expect(crackLever(two)).toBeCloseTo(0.03, 12);
   });
 });
 

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { bearsOn, testWeights } from '../../../../packages/core/src/fracture/coupon/calibrate.js';
-import { couponRows, patternMet, stitchedGrowth } from '../../../../packages/core/src/fracture/coupon/coupon-rows.js';
+import {
+  couponLaw,
+  couponRows,
+  patternMet,
+  stitchedGrowth,
+} from '../../../../packages/core/src/fracture/coupon/coupon-rows.js';
 import { numbersAlong } from '../../../../packages/core/src/fracture/coupon/path-numbers.js';
 import { readingNote, readToughness } from '../../../../packages/core/src/fracture/coupon/reading.js';
 import { drawSamples, parametersWith } from '../../../../packages/core/src/fracture/coupon/samples.js';
@@ -9,7 +14,7 @@ import {
   scalePattern,
   withDensity,
 } from '../../../../packages/core/src/fracture/coupon/scale-coupon.js';
-import type { SpecimenEvent, SpecimenResult } from '../../../../packages/core/src/fracture/index.js';
+import type { Coupon, SpecimenEvent, SpecimenResult } from '../../../../packages/core/src/fracture/index.js';
 import {
   bridgingLaw,
   type Pattern,
@@ -144,10 +149,32 @@ describe('another number of stitches', () => {
       const N = penetrationDensity(pattern);
       for (const factor of [0.5, 2]) {
         const side = factor ** -0.5;
+        if (pattern.kind === 'zigzag')
+          expect(scalePattern(pattern, side, side)).toMatchObject({ swing: pattern.swing });
         // Edge rows close with a whole number of stitches.
         const close = pattern.kind === 'rows' ? 1 : 9;
         expect(penetrationDensity(scalePattern(pattern, side, side)) / (N * factor)).toBeCloseTo(1, close);
       }
+    },
+  );
+
+  it.each(patterns.map((pattern) => [pattern.kind, pattern] as const))(
+    'leaves the first row where it is: %s',
+    (_, pattern) => {
+      // An origin before the stretch: the first row is not that at the origin.
+      const coupon = couponOf('dcb', light, 8, {
+        pattern,
+        from: 0.055,
+        origin: pattern.kind === 'rows' ? 0.052 : 0.0431,
+      });
+      const first = (one: Coupon) => couponRows(one, couponLaw('dcb', one.stitching!))[0]!.position;
+      for (const name of ['pitch', 'rowSpacing'] as const) {
+        for (const growth of ['across', 'along'] as const) {
+          const one = { ...coupon, stitching: { ...coupon.stitching!, growth } };
+          expect(first(changedCoupon(one, name, 0.8))).toBeCloseTo(first(one), 9);
+        }
+      }
+      expect(first(withDensity(coupon, 3))).toBeCloseTo(first(coupon), 9);
     },
   );
 
@@ -235,6 +262,9 @@ describe('the weight of a sample', () => {
     expect(bearsOn(peel, dcb)).toBe(true);
     expect(bearsOn(peel, couponOf('peel', strong, 2))).toBe(false);
     expect(bearsOn(peel, couponOf('peel', undefined, 2))).toBe(false);
+    expect(bearsOn(couponOf('peel', undefined, 2), peel)).toBe(true);
+    // A bond that slides is another than one that opens, whatever its number.
+    expect(bearsOn(couponOf('enf', undefined, 8), couponOf('dcb', light, 8, {}, { bondToughness: 800 }))).toBe(false);
     expect(bearsOn(couponOf('peel', undefined, 2), couponOf('dcb', undefined, 4))).toBe(true);
     expect(bearsOn(couponOf('wedge', light, 2), peel)).toBe(false);
     const other = { ...peel.stitching!.penetration, type: stitchType('304') };

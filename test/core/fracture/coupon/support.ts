@@ -6,7 +6,7 @@ import {
 } from '../../../../packages/core/src/fracture/index.js';
 import { laminate } from '../../../../packages/core/src/laminate/index.js';
 import type { Ply } from '../../../../packages/core/src/material/index.js';
-import { stitchType, type Thread } from '../../../../packages/core/src/stitch/index.js';
+import { bridgingPriors, stitchType, type Thread } from '../../../../packages/core/src/stitch/index.js';
 
 /** Invented within usual ranges: a woven glass ply of 0.45 mm, as in the peel tests. */
 const cloth: Ply = {
@@ -86,3 +86,22 @@ const pulled = (kind: Kind, crackLength: number) => ({
   length: crackLength + 0.08,
   until: { crackLength: crackLength + 0.06 },
 });
+
+/** Half of the area of a triangle on either side, by the lengths of its legs; the value of a lognormal is its median. */
+function median({ value, low, high, distribution }: (typeof bridgingPriors)[keyof typeof bridgingPriors]): number {
+  if (distribution === 'lognormal') return value;
+  const width = high - low;
+  return value - low > width / 2
+    ? low + Math.sqrt((width * (value - low)) / 2)
+    : high - Math.sqrt((width * (high - value)) / 2);
+}
+
+/** The coupon with every parameter of its stitch that is not given at the median of its prior. */
+export function atMedians(coupon: Coupon): Coupon {
+  const { stitching } = coupon;
+  if (stitching === undefined) return coupon;
+  const { penetration } = stitching;
+  const medians = Object.entries(bridgingPriors).map(([name, prior]) => [name, median(prior)]);
+  const parameters = { ...Object.fromEntries(medians), ...penetration.parameters };
+  return { ...coupon, stitching: { ...stitching, penetration: { ...penetration, parameters } } };
+}

@@ -13,8 +13,22 @@ const plain = fc.record({
   E3: between(5e9, 12e9),
 });
 
+/** A law that yields and then tightens, as bends over a face do. */
+const tightening = fc
+  .record({
+    rise: between(0.01, 0.1),
+    F: between(5, 60),
+    dip: between(0.5, 1.2),
+    high: between(1.3, 4),
+    left: between(0, 0.3),
+  })
+  .map(({ rise, F, dip, high, left }) => ({
+    opening: [0, rise, 2 * rise, 3 * rise, 3 * rise, 8 * rise].map((w) => w * mm),
+    force: [0, F, dip * F, high * F, left * F, 0],
+  }));
+
 /** A law that may stretch, drop, pull out, or begin with slack. Openings in mm. */
-const curve = fc
+const plainCurve = fc
   .record({
     slack: fc.constantFrom(0, 0, 0.05),
     rise: between(0.01, 0.3),
@@ -29,6 +43,8 @@ const curve = fc
       force: [0, ...(slack > 0 ? [0] : []), F, share * F, 0],
     };
   });
+
+const curve = fc.oneof({ weight: 3, arbitrary: plainCurve }, { weight: 1, arbitrary: tightening });
 
 const rows = fc
   .tuple(curve, fc.array(fc.record({ place: between(12, 78), count: between(0.5, 8) }), { maxLength: 14 }))

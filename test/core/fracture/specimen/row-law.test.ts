@@ -121,7 +121,55 @@ describe('a row that never recovers', () => {
     expect(codesOf(() => lawOf(opening, force))).toEqual(['out-of-range']);
   });
 
-  it('that stiffens again after damage is refused', () => {
-    expect(codesOf(() => lawOf([0, 1, 2, 2, 3], [0, 10, 12, 2, 9]))).toEqual(['not-admissible']);
+  it('that drops where it has become stiffer again, but not down to what it was, is refused, in millimetres', () => {
+    const opening = [0, 1e-4, 2e-4, 3e-4, 3e-4, 5e-4];
+    const wrong = () => lawOf(opening, [0, 10, 2, 9, 7, 0]);
+    expect(codesOf(wrong)).toEqual(['not-admissible']);
+    expect(wrong).toThrow('curve of row 1 drops at an opening of 0.3 mm');
+    // To 6 N, where F/w is 20 N/mm against 10 at its least: refused; to 2.9 N it ends the stretch.
+    expect(lawOf(opening, [0, 10, 2, 9, 2.9, 0]).firmer).toEqual([{ from: 2e-4, to: 3e-4 }]);
+  });
+
+  it('that stiffens again follows its curve both ways there, and unloads further as from where it was softest', () => {
+    // F/w: 10, 2, 5, then down past 2 where 20 (4 + t) - ... the line from (4, 20) to (8, 0) meets 2 w at 40/7.
+    const law = lawOf([0, 1, 2, 4, 8], [0, 10, 4, 20, 0]);
+    expect(law.firmer).toEqual([{ from: 2, to: 40 / 7 }]);
+    for (const [w, F] of [
+      [3, 12],
+      [2, 4],
+      [1, 2],
+    ] as const)
+      expectNear(forceAfter(law, w, 3.5), F, 1e-12);
+    expectNear(lostAt(law, 2), lostAt(law, 4), 1e-12);
+    expectNear(forceAfter(law, 3, 6), (3 * 10) / 6, 1e-12);
+  });
+
+  it('gives out no energy in any cycle, however it stiffens', () => {
+    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(number(0.05, 1), number(0, 20)), { minLength: 2, maxLength: 8 }),
+        number(0.05, 1.1),
+        (steps, share) => {
+          const opening = [0];
+          const force = [0];
+          for (const [gap, F] of steps) {
+            opening.push((opening.at(-1) ?? 0) + gap);
+            force.push(F);
+          }
+          fc.pre(Math.max(...force) > 0.1);
+          const law = lawOf(opening, force);
+          const w = share * law.end;
+          const m = Math.max(law.firm, w);
+          const { up, down } = cycle(law, w);
+          const scale = law.end * Math.max(...law.force);
+          expect(Math.abs(up - down - lostAt(law, m))).toBeLessThan(5e-4 * scale);
+          expect(Math.abs(storedAfter(law, w, m) - down)).toBeLessThan(5e-4 * scale);
+          expect(lostAt(law, m * 1.01)).toBeGreaterThanOrEqual(lostAt(law, m) - 1e-9 * scale);
+          expect(lostAt(law, m)).toBeGreaterThanOrEqual(-1e-9 * scale);
+        },
+      ),
+      { numRuns: 200 },
+    );
   });
 });

@@ -86,6 +86,20 @@ function remark(context: Context, name: string, notes: readonly Note[], instead:
   context.used.set(key, { ...known, notes: [...kept, ...notes] });
 }
 
+/** A caution of the library that says nothing but that its row fits its constituents. */
+const saysThatItFits = /: (agrees|reproduces( to \d+ %)?)\.$/;
+
+/** A ply that was found to fit its constituents needs no warning that it does. */
+function withoutAlarm(context: Context, name: string): void {
+  const key = `ply ${name}`;
+  const known = context.used.get(key);
+  if (known === undefined) return;
+  const notes = known.notes.map((note) =>
+    saysThatItFits.test(note.text) ? { ...note, level: 'assumption' as const } : note,
+  );
+  context.used.set(key, { ...known, notes });
+}
+
 /**
  * Compares a ply given by its constants with the fibre, resin and fibre fraction that the design file, or the row of the
  * library it comes from, names; nothing in the ply is changed. A doubt becomes a warning beside the material.
@@ -108,5 +122,6 @@ export function claimOf(context: Context, name: string, entry: PlyEntry, listed:
   }
   const found = plyConsistency({ ...listed, name }, claimed);
   remark(context, name, found.notes, entry.from !== undefined);
+  if (found.consistent) withoutAlarm(context, name);
   return { kind: 'ply', name, ...claimed, found };
 }

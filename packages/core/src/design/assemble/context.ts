@@ -16,7 +16,10 @@ export function own<Value>(record: Readonly<Record<string, Value>> | undefined, 
   return record !== undefined && Object.hasOwn(record, name) ? record[name] : undefined;
 }
 
-/** A problem for a name that is neither declared nor in the library. */
+/** What only a design file declares, the library never. */
+const ofFilesAlone: ReadonlySet<string> = new Set(['laminate', 'stitch plan']);
+
+/** A problem for a name that is neither declared nor, where it has such things, in the library. */
 export function unknownName(
   what: string,
   name: string,
@@ -27,7 +30,7 @@ export function unknownName(
   return {
     code: 'unknown-name',
     message: `there is no ${what} \`${name}\``,
-    allowed: `${what} names of this file and of the library: ${known.length === 0 ? 'none' : listed(known)}`,
+    allowed: `${what} names of this file${ofFilesAlone.has(what) ? '' : ' and of the library'}: ${known.length === 0 ? 'none' : listed(known)}`,
     ...nearestHint(name, known),
     path,
     ...(within === undefined ? {} : { within }),

@@ -2,9 +2,13 @@ import type { CouponPrediction, Estimated, SpecimenResult } from '../../fracture
 import type { Interval } from '../../stitch/index.js';
 import { type CouponResult, couponNotes, couponSources } from './coupons.js';
 
+/** Whether the path of a number leads into what is foretold of changes and densities. */
+export const asksForAdvice = (quantity: string): boolean =>
+  /^coupons\.[^.]+\.simulated\.(changes|densities|pointOfNoReturn)(\.|$)/.test(quantity);
+
 /** The coupon's part of the JSON document: SI numbers under the names of the contract, null for what cannot be told. */
 export function couponData(result: CouponResult): Record<string, unknown> {
-  const { model, prediction } = result;
+  const { model, prediction, gain = null } = result;
   const { title, coupon, arms, stitching = null, test } = model;
   return {
     ...(title === undefined ? {} : { title }),
@@ -12,7 +16,7 @@ export function couponData(result: CouponResult): Record<string, unknown> {
     arms,
     stitching,
     ...(test === undefined ? {} : { test }),
-    simulated: simulatedData(prediction),
+    simulated: { ...simulatedData(prediction), gain },
     notes: couponNotes(result),
     sources: couponSources(result),
   };
@@ -22,7 +26,8 @@ export function couponData(result: CouponResult): Record<string, unknown> {
 const interval = ({ median, low, high }: Interval): Interval => ({ median, low, high });
 
 function simulatedData(prediction: CouponPrediction): Record<string, unknown> {
-  const { peakForce, onset, verdict, shares, zone, discreteness, pointOfNoReturn, splitLength, wedge } = prediction;
+  const { peakForce, onset, verdict, shares, zone, discreteness, pointOfNoReturn, splitLength, wedge, runsThrough } =
+    prediction;
   const { result, changes, densities, rows, penetrationDensity, calibrated = false } = prediction;
   return {
     peakForce: peakForce.nominal,
@@ -31,6 +36,7 @@ function simulatedData(prediction: CouponPrediction): Record<string, unknown> {
     toughness: toughnessData(prediction),
     ...(splitLength === undefined ? {} : splitData(splitLength)),
     ...(wedge === undefined ? {} : wedgeData(wedge)),
+    ...(runsThrough === undefined ? {} : { runsThrough }),
     verdict: {
       first: verdict.first,
       load: verdict.load,
@@ -84,7 +90,12 @@ function lawData({ law }: CouponPrediction): Record<string, unknown> | null {
 
 /** The test from its start to its end, with the single parameters. */
 const courseData = ({ states, events, resistance, energyError }: SpecimenResult) => ({
-  states: states.map(({ displacement, load, crackLength }) => ({ displacement, load, crackLength })),
+  states: states.map(({ displacement, load, crackLength, released = 0 }) => ({
+    displacement,
+    load,
+    crackLength,
+    released,
+  })),
   events,
   resistance,
   energyError,

@@ -2,7 +2,7 @@ import { bibliography } from '../../material/index.js';
 import { type SourceKey, uniqueSources } from '../../provenance/index.js';
 import type { Model } from '../model.js';
 import { type CouponResult, couponResults, couponSources } from './coupons.js';
-import { couponData } from './coupons-data.js';
+import { asksForAdvice, couponData } from './coupons-data.js';
 import { type LaminateResult, laminateData, laminateResult } from './laminates.js';
 import { type LoadResult, loadData, loadResult, loadSources } from './loads.js';
 import { type MaterialResult, materialResults } from './materials.js';
@@ -24,7 +24,7 @@ export { type LoadResult, loadNotes } from './loads.js';
 export type { CuredFabric, FabricResult, FibreModels, ListedPlyResult, MaterialResult } from './materials.js';
 export type { MidPlane } from './stitch-crack.js';
 export type { StitchGrowth } from './stitch-growth.js';
-export type { StitchHolding, StitchLaw } from './stitch-holding.js';
+export { againstPrint, type StitchHolding, type StitchLaw } from './stitch-holding.js';
 export type { LoadedFibres, StitchPrice } from './stitch-price.js';
 export type { StitchingResult } from './stitching.js';
 export type { TargetResult } from './targets.js';
@@ -43,11 +43,17 @@ export interface Results {
   readonly data: Readonly<Record<string, unknown>>;
 }
 
+/** How thoroughly a design is computed. */
+export interface ComputeOptions {
+  /** True leaves out advice on coupons that no target asks for: every fault of the design is found, in a fraction of the time. */
+  readonly faultsOnly?: boolean;
+}
+
 /**
  * Computes everything that a report or a study of the design needs.
  * @throws SelvageError with places in the file: a target whose quantity or limit cannot be read, a load case that contradicts itself
  */
-export function compute(model: Model): Results {
+export function compute(model: Model, { faultsOnly = false }: ComputeOptions = {}): Results {
   const materials = materialResults(model);
   const laminates = model.laminates.map((one) => laminateResult(one, model));
   const byName = new Map(model.laminates.map((laminate) => [laminate.name, laminate]));
@@ -56,7 +62,9 @@ export function compute(model: Model): Results {
     return laminate === undefined ? [] : [loadResult(load, laminate, model.source)];
   });
   const stitching = stitchingResults(model);
-  const coupons = couponResults(model);
+  const coupons = couponResults(model, {
+    advice: !faultsOnly || model.targets.some(({ quantity }) => asksForAdvice(quantity)),
+  });
   const sources = uniqueSources(
     ...laminates.map((one) => one.sources),
     ...stitching.map(stitchingSources),

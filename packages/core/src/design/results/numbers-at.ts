@@ -1,6 +1,7 @@
 import type { Model, StitchingModel } from '../model.js';
+import { isUnstitchedTwin } from './coupon-gain.js';
 import { couponResults } from './coupons.js';
-import { couponData } from './coupons-data.js';
+import { asksForAdvice, couponData } from './coupons-data.js';
 import { laminateData, laminateResult } from './laminates.js';
 import { loadData, loadResult } from './loads.js';
 import { materialResults } from './materials.js';
@@ -54,7 +55,7 @@ export function numbersAt(model: Model, paths: readonly string[]): Readonly<Data
       const laminate = model.laminates.find(({ name }) => name === load.laminate);
       return laminate && loadData(loadResult(load, laminate, model.source));
     }),
-    coupons: couponsData(model, wanted('coupons')),
+    coupons: couponsData(model, wanted('coupons'), paths),
   };
 }
 
@@ -67,11 +68,14 @@ function planData(model: Model, plan: StitchingModel, keys: ReadonlySet<string>)
   return found && stitchingData(found);
 }
 
-/** Coupons that are wanted, and the tested ones, which may narrow the ranges of others. */
-function couponsData(model: Model, names: ReadonlyMap<string, unknown>): Data {
+/** Coupons that are wanted, the tested ones, which may narrow the ranges of others, and those from which a wanted gain counts. */
+function couponsData(model: Model, names: ReadonlyMap<string, unknown>, paths: readonly string[]): Data {
   if (names.size === 0) return {};
-  const coupons = model.coupons.filter(({ name, test }) => names.has(name) || test !== undefined);
-  return Object.fromEntries(
-    couponResults({ coupons, source: model.source }).map((one) => [one.model.name, couponData(one)]),
+  const gaining = model.coupons.filter(({ name }) => paths.includes(`coupons.${name}.simulated.gain`));
+  const coupons = model.coupons.filter(
+    ({ name, test, coupon }) =>
+      names.has(name) || test !== undefined || gaining.some((one) => isUnstitchedTwin(coupon, one.coupon)),
   );
+  const found = couponResults({ ...model, coupons }, { advice: paths.some(asksForAdvice) });
+  return Object.fromEntries(found.map((one) => [one.model.name, couponData(one)]));
 }

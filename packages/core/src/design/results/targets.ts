@@ -3,6 +3,7 @@ import { type KindName, parseQuantity } from '../../quantity/index.js';
 import type { Model } from '../model.js';
 import type { TargetEntry } from '../schema/design.js';
 import { locate, parseSource } from '../source.js';
+import { medianBeside, whyNoValue } from './no-value.js';
 import { kindAt } from './quantities.js';
 
 /** A target with what came of it; value and limits in SI. */
@@ -10,6 +11,8 @@ export interface TargetResult {
   readonly quantity: string;
   readonly kind: KindName;
   readonly value: number;
+  /** Of the samples, where the value is that of the middle values of a coupon. */
+  readonly median?: number;
   readonly atLeast?: number;
   readonly atMost?: number;
   readonly hard: boolean;
@@ -25,7 +28,8 @@ export interface TargetResult {
 function follow(data: unknown, parts: readonly string[]): { value?: number; at: number; names: string[]; none?: true } {
   let value = data;
   for (const [i, part] of parts.entries()) {
-    if (typeof value !== 'object' || value === null) return { at: i, names: [] };
+    if (value === null) return { at: i, names: [], none: true };
+    if (typeof value !== 'object') return { at: i, names: [] };
     if (!Object.hasOwn(value, part)) return { at: i, names: Object.keys(value) };
     value = (value as Record<string, unknown>)[part];
   }
@@ -48,21 +52,12 @@ function limit(given: string | number, kind: KindName, path: Path, problems: Pro
 export function quantityAt(data: unknown, quantity: string): { readonly value: number; readonly kind: KindName } {
   const parts = quantity.split('.');
   const found = follow(data, parts);
-  if (found.value === undefined) throw new SelvageError([missing(quantity, found)]);
+  if (found.value === undefined) throw new SelvageError([missing(quantity, found, data)]);
   return { value: found.value, kind: kindAt(parts) };
 }
 
-function missing(quantity: string, found: ReturnType<typeof follow>): Problem {
+function missing(quantity: string, found: ReturnType<typeof follow>, data: unknown): Problem {
   const parts = quantity.split('.');
-  if (found.none) {
-    return {
-      code: 'unknown-name',
-      message: `\`${quantity}\` has no value in this design`,
-      allowed: 'a quantity that is not null in the JSON report',
-      hint: 'nothing sets it a limit here (a face in tension, a load that stresses nothing), or a value that it needs is not given; the report of this part says which',
-    };
-  }
-  const wrong = parts[found.at];
   if (found.at === 3 && parts[0] === 'loads' && parts[2] === 'failure' && found.names.length === 0) {
     return {
       code: 'unknown-name',
@@ -70,6 +65,15 @@ function missing(quantity: string, found: ReturnType<typeof follow>): Problem {
       allowed: 'a laminate whose layers, cores aside, all have Xt, Xc, Yt, Yc and S',
     };
   }
+  if (found.none) {
+    return {
+      code: 'unknown-name',
+      message: `\`${quantity}\` has no value in this design`,
+      allowed: 'a quantity that is not null in the JSON report',
+      hint: whyNoValue(data, parts),
+    };
+  }
+  const wrong = parts[found.at];
   const allowed =
     found.names.length === 0
       ? 'the path of a number in the JSON report'
@@ -108,7 +112,7 @@ function targetResult(
   const parts = target.quantity.split('.');
   const found = follow(data, parts);
   if (found.value === undefined) {
-    problems.push({ ...missing(target.quantity, found), path: [...path, 'quantity'] });
+    problems.push({ ...missing(target.quantity, found, data), path: [...path, 'quantity'] });
     return undefined;
   }
   const given = [target.atLeast, target.atMost, target.within].filter((one) => one !== undefined);
@@ -138,11 +142,13 @@ function targetResult(
     });
     return undefined;
   }
+  const median = medianBeside(data, target.quantity);
   return judge(
     {
       quantity: target.quantity,
       kind,
       value: found.value,
+      ...(median === undefined ? {} : { median }),
       hard: target.priority !== 'soft',
       ...(target.note === undefined ? {} : { note: target.note }),
     },

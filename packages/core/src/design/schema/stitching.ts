@@ -6,7 +6,7 @@ import { choice, listOf, quantity, reference, section, text } from './fields.js'
 const patterns = ['parallel', 'staggered', 'zigzag', 'crossing', 'edgeRows'] as const;
 
 const edgeRow = section('one row along the edge', {
-  offset: quantity('length', 'distance from the edge', { min: 0 }),
+  offset: quantity('length', 'distance from the edge', { above: 0 }),
   length: z.optional(
     quantity('longLength', 'length of the row; by default from the edge and its turning angle', { above: 0 }),
   ),

@@ -1,6 +1,6 @@
 import type { Verdict } from '../types.js';
 import type { Anchor } from './anchors.js';
-import { type FastValue, fastPeak, fastValue } from './fast-model.js';
+import { type FastValue, fastPeak, fastValue, onsetCeiling } from './fast-model.js';
 import type { FastSample } from './sample-coupon.js';
 
 /** The fast model corrected by simulations. */
@@ -26,23 +26,54 @@ interface Place {
 
 /**
  * Corrects the fast model: ratios of simulation to fast model between anchors along straight lines in logarithms, constant beyond; where the simulated readings
- * of anchors fall, their mean counts.
+ * of anchors fall, their mean counts. What limits is the arm where it shows less than the stitches, or where it breaks before the bond grows; else the thread where the zone gets full, else the bond.
  * @param anchors at least one
  */
 export function anchoredModel(anchors: readonly Anchor[]): (sample: FastSample) => AnchoredValue {
   const sorted = monotone([...anchors].sort((a, b) => a.reading - b.reading));
+  const filled = fillOfFull(anchors);
   return ({ coupon, failure }) => {
     const fast = fastValue(coupon);
     const { reading, ceiling } = fast;
     const place = placeOf(sorted, reading);
+    const force = between(place, place.a.force, place.b.force);
     const stitch = reading * between(place, place.a.stitch, place.b.stitch);
-    const arm = (Number.isFinite(ceiling) ? ceiling : reading) * between(place, place.a.arm, place.b.arm);
+    const among = (Number.isFinite(ceiling) ? ceiling : reading) * between(place, place.a.arm, place.b.arm);
+    const onset = coupon.kind === 'enf' ? onsetCeiling(coupon, ceiling) : among;
+    const arm = onset < coupon.bond ? onset : among;
     const toughness = Math.min(arm, stitch);
-    const peakForce = fastPeak(coupon, toughness) * between(place, place.a.force, place.b.force);
-    const nearest = place.t < 0.5 ? place.a : place.b;
-    const other = nearest.bondOnly || failure === undefined ? 'bond' : failure;
-    return { fast, toughness, peakForce, first: arm < stitch ? 'arm' : other, stitch, arm };
+    const full = fast.fill === undefined ? (place.t < 0.5 ? place.a : place.b).full : fast.fill >= filled;
+    const other = failure !== undefined && full ? failure : 'bond';
+    return {
+      fast,
+      toughness,
+      peakForce: fastPeak(coupon, toughness) * force,
+      first: arm < stitch ? 'arm' : other,
+      stitch,
+      arm,
+    };
   };
+}
+
+/** How full the fast model has a zone whose first row gives way: 1, unless the simulations of the anchors say otherwise. */
+function fillOfFull(anchors: readonly Anchor[]): number {
+  const fills = (full: boolean) => anchors.flatMap((anchor) => (anchor.full === full ? (anchor.fill ?? []) : []));
+  const most = Math.max(0, ...fills(false));
+  const least = Math.min(Number.MAX_VALUE, ...fills(true));
+  return most < least ? Math.min(Math.max(1, most * (1 + 1e-9)), least) : Math.sqrt(most * least);
+}
+
+/** Fall of the simulated readings from one anchor to the next above that the fast model does not follow. */
+const fall = 0.9;
+
+/** Whether the fast model follows the simulations: their readings rise with its own, and outside sliding rows give way in all or in none. */
+export function isFollowed(anchors: readonly Anchor[]): boolean {
+  const sorted = [...anchors].sort((a, b) => a.reading - b.reading);
+  const rises = sorted.every((one, i) => {
+    const before = sorted[i - 1];
+    return before === undefined || one.reading * one.stitch > fall * before.reading * before.stitch;
+  });
+  return rises && (sorted[0]?.fill !== undefined || sorted.every(({ full }) => full === sorted[0]?.full));
 }
 
 function placeOf(sorted: readonly Anchor[], reading: number): Place {

@@ -1,5 +1,5 @@
 import { SelvageError } from '../../problem/index.js';
-import type { SpecimenResult } from '../types.js';
+import type { Arm, SpecimenResult } from '../types.js';
 import { couponLaw, couponRows } from './coupon-rows.js';
 import { type FastCoupon, fastPeak, fastValue, toughnessAtLoad } from './fast-model.js';
 import { type PulledSpecimen, pullCoupon } from './pull-coupon.js';
@@ -20,28 +20,48 @@ export interface Anchor {
   readonly arm: number;
   /** Of the peak force. */
   readonly force: number;
-  /** No row gave way and no arm: nothing but the bond limits. */
-  readonly bondOnly: boolean;
+  /** How full the fast model has the zone in sliding, and whether a row gives way in the simulation while the arms hold. */
+  readonly fill?: number;
+  readonly full: boolean;
 }
 
-/** Where nothing else could give way, it is taken to be this many times as strong. */
+/** Arms so many times as strong do not break. */
 const farOff = 100;
 
-/** Compares one simulation with the fast model of the same coupon. */
-export function anchorOf(coupon: FastCoupon, result: SpecimenResult, bridged: boolean): Anchor {
+/**
+ * Compares a simulation with the fast model of the same coupon.
+ * @param strong the simulation again with arms that do not break; the same one where they did not
+ */
+function anchorOf(
+  coupon: FastCoupon,
+  result: SpecimenResult,
+  strong: SpecimenResult | undefined,
+  bridged: boolean,
+): Anchor {
   const fast = fastValue(coupon);
-  const { toughness, of } = readToughness(result, bridged);
-  const { verdict, peakForce, armShare = 0 } = result;
-  const armLimits = verdict.first === 'arm';
-  const margin = verdict.margin ?? farOff;
-  const stitch = armLimits ? toughnessAtLoad(coupon, toughness, margin) : toughness;
-  const arm = armLimits ? toughness : armShare > 0 ? toughness / armShare ** 2 : Number.POSITIVE_INFINITY;
+  const { toughness } = readToughness(result, bridged);
+  const { events, verdict, peakForce, armShare = 0 } = result;
+  const whole = strong && readToughness(strong, bridged).toughness;
+  const stitch =
+    whole ?? (verdict.first === 'arm' ? toughnessAtLoad(coupon, toughness, verdict.margin ?? farOff) : toughness);
+  const grown = events.some(({ kind }) => kind === 'bond');
+  const share = farOff * (strong?.armShare ?? 0);
+  const arm =
+    verdict.first === 'arm'
+      ? // Broken before the bond grew: by what the arms would bear among the stitches.
+        grown || whole === undefined || !(share > 0)
+        ? toughness
+        : whole / share ** 2
+      : armShare > 0
+        ? toughness / armShare ** 2
+        : Number.POSITIVE_INFINITY;
   return {
     reading: fast.reading,
     stitch: stitch / fast.reading,
     arm: Number.isFinite(fast.ceiling) ? arm / fast.ceiling : arm / fast.reading,
     force: peakForce / fastPeak(coupon, toughness),
-    bondOnly: of === 'greatest' || (!bridged && !armLimits),
+    ...(fast.fill !== undefined && { fill: fast.fill }),
+    full: (strong ?? result).events.some(({ kind }) => kind !== 'bond' && kind !== 'arm'),
   };
 }
 
@@ -64,21 +84,37 @@ export function simulateStrata(
     const from = Math.floor((at - half) * order.length);
     const members = order.slice(from, Math.max(from + 1, Math.ceil((at + half) * order.length)));
     const middle = middleOf(members.map((i) => draws[i] as Draw));
-    try {
-      return [simulateDraw(coupon, middle)];
-    } catch (error) {
-      if (error instanceof SelvageError) return [];
-      throw error;
-    }
+    return heldUp(() => simulateDraw(coupon, middle)) ?? [];
   });
 }
 
-function simulateDraw(coupon: PulledCoupon, draw: Draw): Anchor {
+/** Simulates one draw of a coupon, once more with arms that hold where they do not. @throws as the simulation of its kind */
+export function simulateDraw(coupon: PulledCoupon, draw: Draw): Anchor {
   const drawn = sampledCoupon(coupon, draw);
-  const specimen = drawn.specimen as PulledSpecimen;
-  const law = drawn.stitching && couponLaw(specimen.kind, drawn.stitching);
+  const { specimen, stitching } = drawn;
+  const law = stitching && couponLaw(specimen.kind, stitching);
   const rows = couponRows(drawn, law);
   const [sample] = fastSamples(coupon, rows, [draw]);
   const result = pullCoupon(specimen, rows);
-  return anchorOf((sample as FastSample).coupon, result, rows.length > 0);
+  const strong = result.verdict.first === 'arm' ? heldUp(() => pullCoupon(strengthened(specimen), rows)) : undefined;
+  return anchorOf((sample as FastSample).coupon, result, strong, rows.length > 0);
+}
+
+function strengthened(specimen: PulledSpecimen): PulledSpecimen {
+  const [upper, lower] = specimen.arms.map((arm): Arm => {
+    const { failureStrain: strain } = arm;
+    const more = strain && { tension: farOff * strain.tension, compression: farOff * strain.compression };
+    return { ...arm, ...(more && { failureStrain: more }) };
+  }) as [Arm, Arm];
+  return { ...specimen, arms: [upper, lower] };
+}
+
+/** What a simulation gives, undefined where it finds no equilibrium. */
+function heldUp<T>(simulate: () => T): T | undefined {
+  try {
+    return simulate();
+  } catch (error) {
+    if (error instanceof SelvageError) return undefined;
+    throw error;
+  }
 }

@@ -2,7 +2,7 @@ import { fail } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
 import { requirePositive, specimenPriors } from '../../stitch/index.js';
 import type { Coupon, CouponStitching, CouponTest } from './types.js';
-import { effectiveSamples } from './weighted.js';
+import { weightedInterval } from './weighted.js';
 
 /** A test with the peak force that each sample foretells for its coupon, N. */
 export interface ForetoldTest {
@@ -12,8 +12,8 @@ export interface ForetoldTest {
 
 const usualVariation = 0.1;
 
-/** Below this share of the samples as effective ones, tests and priors are at odds. */
-const fewest = 0.03;
+/** Effective samples below which tests and priors are at odds; of few samples a tenth. */
+export const fewestSamples = (samples: number): number => Math.min(30, samples / 10);
 
 /** Stops unless a test is one. @throws out-of-range peak force not above 0; variation not in 0 to 1 */
 export function checkTest({ peakForce, variation = usualVariation }: CouponTest): void {
@@ -43,33 +43,50 @@ export function testWeights(tests: readonly ForetoldTest[], samples: number): re
 }
 
 /** What the reader must know of a calibration. */
-export function calibrationNotes(tests: number, weights: readonly number[]): readonly Note[] {
-  const effective = effectiveSamples(weights);
+export function calibrationNote(tests: number): Note {
   const many = tests === 1 ? 'one test' : `${tests} tests`;
-  const notes: Note[] = [
-    {
-      level: 'assumption',
-      text: `Ranges narrowed by ${many}: samples weigh by how near they come to the peak force, with a model error of ${100 * specimenPriors.modelError.value} % besides the scatter of the tests.`,
-      source: 'common-practice',
-    },
-  ];
-  if (effective < fewest * weights.length) {
-    notes.push({
-      level: 'warning',
-      text: `Only ${Math.max(1, Math.round(effective))} of ${weights.length} samples come near the tests: tests and assumed ranges contradict each other; look at thread, lay-up and test before trusting either.`,
-    });
-  }
-  return notes;
+  return {
+    level: 'assumption',
+    text: `Ranges narrowed and middle values moved by ${many}: samples weigh by how near they come to the peak force, with a model error of ${100 * specimenPriors.modelError.value} % besides the scatter of the tests.`,
+    source: 'common-practice',
+  };
 }
 
-/** Whether a peak force of one coupon says something of another: the same stitch, or no stitches and the same bond. An edge that a wedge opens has none. */
+/** What the reader must know where tests and priors are at odds: by how much each test is off what was foretold. */
+export function contradictionNote(tests: readonly ForetoldTest[]): Note {
+  const off = tests.map(({ test, peakForces }) => {
+    const { low, median, high } = weightedInterval(
+      peakForces,
+      peakForces.map(() => 1),
+    );
+    const [times, least, most] = [median, low, high].map((force) => Number((test.peakForce / force).toPrecision(2)));
+    return `${times} times the median foretold for the tested coupon (nine in ten samples: ${most} to ${least} times)`;
+  });
+  return {
+    level: 'warning',
+    text: `Tests contradict the assumed ranges and were left out: a tested peak force is ${off.join('; another ')}. Look at thread, lay-up and test before trusting either.`,
+  };
+}
+
+/** Whether a peak force of one coupon says something of another: the same stitch, or unstitched and the same bond. An edge that a wedge opens has none. */
 export function bearsOn(tested: Coupon, coupon: Coupon): boolean {
   if (tested.specimen.kind === 'wedge') return false;
-  const { stitching } = tested;
-  if (stitching === undefined || coupon.stitching === undefined) {
-    return stitching === undefined && tested.specimen.bondToughness === coupon.specimen.bondToughness;
-  }
-  return sameStitch(stitching, coupon.stitching);
+  if (tested.stitching === undefined) return isSameBond(tested, coupon);
+  return coupon.stitching !== undefined && sameStitch(tested.stitching, coupon.stitching);
+}
+
+/** Whether two coupons have arms of the same laminates, which then scatter as one. */
+export function isSameArms(a: Coupon, b: Coupon): boolean {
+  const essence = ({ specimen: { arms } }: Coupon): readonly string[] => arms.map((arm) => JSON.stringify(arm)).sort();
+  const [one, other] = [essence(a), essence(b)];
+  return one.every((arm, i) => arm === other[i]);
+}
+
+/** Whether two coupons have the same bond, opened in the same way. */
+export function isSameBond(a: Coupon, b: Coupon): boolean {
+  const essence = ({ specimen: { kind, bondToughness }, bondToughnessRange: range }: Coupon): string =>
+    JSON.stringify([kind === 'enf', bondToughness, range?.low, range?.high]);
+  return essence(a) === essence(b);
 }
 
 function sameStitch(a: CouponStitching, b: CouponStitching): boolean {

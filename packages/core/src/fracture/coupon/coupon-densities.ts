@@ -1,9 +1,10 @@
 import { SelvageError } from '../../problem/index.js';
-
+import { bundleArea, nearestNeighbour } from '../../stitch/index.js';
 import type { Verdict } from '../types.js';
 import type { AnchoredValue } from './anchored-model.js';
 import type { PulledCoupon } from './anchors.js';
 import { couponLaw, couponRows } from './coupon-rows.js';
+import { verdictShares } from './predicted-parts.js';
 import { pullCoupon } from './pull-coupon.js';
 import type { FastSample } from './sample-coupon.js';
 import { withDensity } from './scale-coupon.js';
@@ -47,17 +48,21 @@ export function couponDensities(
         values.map((value) => value.toughness),
         weights,
       ),
-      first: likeliest(values, weights),
+      ...limits(values, weights),
     };
   });
 }
 
-function likeliest(values: readonly AnchoredValue[], weights: readonly number[]): Verdict {
-  const sums = new Map<Verdict, number>();
-  values.forEach(({ first }, i) => {
-    sums.set(first, (sums.get(first) ?? 0) + (weights[i] as number));
-  });
-  return [...sums].reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+function limits(
+  values: readonly AnchoredValue[],
+  weights: readonly number[],
+): Pick<DensityPoint, 'first' | 'armShare'> {
+  const shares = verdictShares(
+    values.map(({ first }) => first),
+    weights,
+  );
+  const most = (Object.entries(shares) as [Verdict, number][]).reduce((best, one) => (one[1] > best[1] ? one : best));
+  return { first: most[0], armShare: shares.arm };
 }
 
 /** Densities over that of the design between which the point of no return is looked for. */
@@ -71,15 +76,16 @@ const most = 5;
  * Penetrations per area beyond which the arms break first, over those of the design: where the fast model's reading comes to what the arms show,
  * then moved until the simulation breaks arms a tenth above it and none a tenth below.
  *
+ * @param coupon at the middle of what is known, as the sample
  * @returns undefined where the arms break at any density, at none, or where it is not to be told apart
  */
 export function noReturn(
   coupon: PulledCoupon,
-  nominal: FastSample,
+  sample: FastSample,
   model: (sample: FastSample) => AnchoredValue,
 ): number | undefined {
   const excess = (factor: number): number => {
-    const { stitch, arm } = model(denser(nominal, factor));
+    const { stitch, arm } = model(denser(sample, factor));
     return Math.log(stitch / arm);
   };
   if (!(excess(search.low) < 0 && excess(search.high) > 0)) return undefined;
@@ -131,4 +137,21 @@ function armsBreak(coupon: PulledCoupon, factor: number): boolean {
     if (error instanceof SelvageError) return false;
     throw error;
   }
+}
+
+/** Holes closer than so many diameters of the thread in them cannot be sewn. */
+const closest = 2;
+
+/** Whether the holes of a coupon with so many times as many stitches lie far enough apart to be sewn: at least twice the diameter of the legs in one. Common practice, no source. */
+export function canBeSewn(coupon: PulledCoupon, factor: number): boolean {
+  const { stitching } = withDensity(coupon, factor);
+  if (stitching === undefined) return false;
+  const { type, needleThread, underThread = needleThread } = stitching.penetration;
+  const diameter = Math.max(
+    ...[type.legsAbove, type.legsBelow].map(({ needle, under }) => {
+      const area = needle * bundleArea(needleThread) + under * bundleArea(underThread);
+      return Math.sqrt((4 * area) / Math.PI);
+    }),
+  );
+  return nearestNeighbour(stitching.pattern).distance >= closest * diameter;
 }

@@ -1,4 +1,6 @@
 import type { Note } from '../../provenance/index.js';
+import type { Discreteness, Toughness } from '../../stitch/index.js';
+import type { Reading } from './reading.js';
 import type { Coupon } from './types.js';
 
 /** Assumptions of a prediction that hold whatever comes out. */
@@ -46,4 +48,28 @@ export function couponNotes(
     });
   }
   return notes;
+}
+
+/** What rows apart do to the test of this coupon, by its own simulation at the middle values. */
+export function distantRowsNote(
+  { ratio, testFactor }: Discreteness,
+  { toughness, of }: Reading,
+  { steady }: Toughness,
+): readonly Note[] {
+  const rows = `Rows are ${Number(ratio.toPrecision(2))} bridging lengths apart`;
+  const alone = testFactor === undefined;
+  const times = steady !== undefined && of === 'fullZone' ? toughness / steady : undefined;
+  if (times === undefined) {
+    return alone
+      ? [{ level: 'warning', text: `${rows}: each acts on its own, and a test reads strength, not toughness.` }]
+      : [];
+  }
+  if (times < 1.1 && !alone) return [];
+  const strength = alone ? ' Each row acts on its own: that is strength, not toughness.' : '';
+  return [
+    {
+      level: 'warning',
+      text: `${rows}: by the simulation of this coupon, at its middle values, a tester reads ${Number(times.toPrecision(2))} times the steady toughness; design with the steady one.${strength}`,
+    },
+  ];
 }

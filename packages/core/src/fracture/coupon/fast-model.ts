@@ -20,9 +20,9 @@ export interface FastCoupon {
   readonly arms: readonly [Arm, Arm];
   /** J/m² */
   readonly bond: number;
-  /** Crack length at the start, m. */
+  /** Lever of the load at the start, m: the crack length, in bending at most up to the first load. */
   readonly crack: number;
-  /** Lever of the load when the first row gives way, m; in bending the place of the load, to which the crack runs. */
+  /** Lever of the load when the first row gives way, m; in bending the place of the first load, beyond which the moment does not rise. */
   readonly span: number;
   /** Length among the stitches through which the crack can grow, m. */
   readonly growth: number;
@@ -36,18 +36,28 @@ export interface FastValue {
   readonly steady: number;
   /** What a test reads while the arms hold. */
   readonly reading: number;
-  /** What the arms can show before one breaks, in bending but for a factor; infinite where they do not. */
+  /** What the arms can show before one breaks; infinite where they do not. */
   readonly ceiling: number;
+  /** In sliding, how full the bridged zone gets: 1 as its first row gives way. */
+  readonly fill?: number;
   /** Bridging length scale; absent without stitches and in sliding. */
   readonly length?: number;
 }
 
-/** Lever of the load: to the first row ahead of the crack, or to the crack; in bending to the load, to which the crack runs. */
+/** Lever of the load: to the first row ahead of the crack, or to the crack; in bending to the first load. */
 export function leverOf(specimen: PulledSpecimen, rows: readonly { readonly position: number }[]): number {
-  const { from, to } = growthRange(specimen);
-  if (specimen.kind === 'enf') return to;
+  if (specimen.kind === 'enf') return firstLoad(specimen);
+  const { from } = growthRange(specimen);
   return rows.find(({ position }) => position >= from)?.position ?? from;
 }
+
+/** Lever of the load at the start. */
+export function crackLever(specimen: PulledSpecimen): number {
+  return specimen.kind === 'enf' ? Math.min(specimen.crackLength, firstLoad(specimen)) : specimen.crackLength;
+}
+
+const firstLoad = ({ span, loadSpan = 0 }: Extract<PulledSpecimen, { readonly kind: 'enf' }>): number =>
+  (span - loadSpan) / 2;
 
 /**
  * Toughness of a coupon without simulation.
@@ -58,12 +68,15 @@ export function leverOf(specimen: PulledSpecimen, rows: readonly { readonly posi
  */
 export function fastValue(coupon: FastCoupon): FastValue {
   const { kind, arms, bond, stitches } = coupon;
-  const ceiling = armCeiling(arms[0], arms[1]) ?? Number.POSITIVE_INFINITY;
+  const ceiling = kind === 'enf' ? slidingCeiling(arms) : (armCeiling(arms[0], arms[1]) ?? Number.POSITIVE_INFINITY);
   if (stitches === undefined) return { steady: bond, reading: bond, ceiling };
   const { density, perFront, force, opening, work } = stitches;
   const increment = density * work;
   const steady = bond + increment;
-  if (kind === 'enf') return { steady, reading: slidingReading(coupon, stitches, steady), ceiling };
+  if (kind === 'enf') {
+    const reading = slidingReading(coupon, stitches);
+    return { steady, reading: Math.min(steady, reading), ceiling, fill: reading / steady };
+  }
   const D = openingPair(arms).bendingStiffness;
   const single = rowStrength(D, bond, perFront * force, opening) - bond;
   return {
@@ -75,15 +88,53 @@ export function fastValue(coupon: FastCoupon): FastValue {
 }
 
 /**
- * Reading in sliding: G0 cosh²(L/ℓ), rows smeared to springs of β = N F/u along the whole growth L among them, ℓ = √(B/β), until that comes to the steady value. B as in `slidingPair`.
+ * Reading in sliding while no row gives way: G0 cosh²(L/ℓ), rows smeared to springs of β = N F/u along the whole growth L among them, ℓ = √(B/β). B as in `slidingPair`.
  */
 function slidingReading(
   { arms, bond, growth }: FastCoupon,
   { density, force, opening }: StitchNumbers & PatternMet,
-  steady: number,
 ): number {
   const length = Math.sqrt((slidingPair(arms).B * opening) / (density * force));
-  return Math.min(steady, bond * Math.cosh(Math.min(growth / length, 50)) ** 2);
+  return bond * Math.cosh(Math.min(growth / length, 50)) ** 2;
+}
+
+/** Toughness by load at which a moment at the tip breaks an arm in sliding, the arms slender: M²/2 (1/D - 1/D_bonded) with M = min 2 D ε/h, J/m². */
+function slidingCeiling(arms: FastCoupon['arms']): number {
+  const { D } = slidingPair(arms);
+  return releaseAt(
+    arms,
+    leastMoment(arms, D, (i) => (arms[i] as Arm).thickness / 2),
+  );
+}
+
+/**
+ * Toughness by load at which an arm breaks in sliding before the bond grows, J/m²: at the tip, or under the first load where both bend as one, the surface
+ * H A_other/(A1 + A2) + h/2 from their neutral plane; the tester counts the root of the crack too.
+ */
+export function onsetCeiling({ arms, crack, span }: FastCoupon, ceiling: number): number {
+  const { bonded, H, decay } = slidingPair(arms);
+  const axial = arms[0].axialStiffness + arms[1].axialStiffness;
+  const under = leastMoment(
+    arms,
+    bonded,
+    (i) => (H * (arms[1 - i] as Arm).axialStiffness) / axial + (arms[i] as Arm).thickness / 2,
+  );
+  const release = Math.min(ceiling, releaseAt(arms, (under * crack) / span));
+  return crack < span ? release * (1 + 1 / (decay * crack)) ** 2 : release;
+}
+
+/** Least moment per width at which an arm's surface, so far from the neutral plane, reaches its failure strain at a bending stiffness. */
+function leastMoment(arms: FastCoupon['arms'], stiffness: number, distance: (arm: number) => number): number {
+  return Math.min(
+    ...arms.map(({ failureStrain: strain }, i) =>
+      strain ? (stiffness * Math.min(strain.tension, strain.compression)) / distance(i) : Number.POSITIVE_INFINITY,
+    ),
+  );
+}
+
+function releaseAt(arms: FastCoupon['arms'], moment: number): number {
+  const { D, bonded } = slidingPair(arms);
+  return (moment ** 2 * (1 / D - 1 / bonded)) / 2;
 }
 
 /**

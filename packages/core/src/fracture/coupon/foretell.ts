@@ -1,72 +1,57 @@
 import type { BridgingLaw } from '../../stitch/index.js';
 import type { BridgingRow, SpecimenResult } from '../types.js';
-import { type AnchoredValue, anchoredModel } from './anchored-model.js';
-import { anchorOf, type PulledCoupon, simulateStrata } from './anchors.js';
-import { type ForetoldTest, testWeights } from './calibrate.js';
+import { type AnchoredValue, anchoredModel, isFollowed } from './anchored-model.js';
+import { type PulledCoupon, simulateDraw, simulateStrata } from './anchors.js';
 import { couponLaw, couponRows } from './coupon-rows.js';
 import { pullCoupon } from './pull-coupon.js';
 import { type Reading, readToughness } from './reading.js';
-import { type FastSample, fastSamples } from './sample-coupon.js';
-import { type Draw, singleValues } from './samples.js';
-import type { Coupon, CouponTest } from './types.js';
+import { type FastSample, fastSamples, sampledCoupon } from './sample-coupon.js';
+import { type Draw, middleOfPriors } from './samples.js';
 
-/** A pulled coupon simulated with its single values and sampled. */
+/** The samples of a pulled coupon. */
 export interface Foretold {
-  readonly law?: BridgingLaw;
-  readonly rows: readonly BridgingRow[];
-  readonly result: SpecimenResult;
-  readonly reading: Reading;
-  readonly nominal: FastSample;
   readonly samples: readonly FastSample[];
   /** Of each sample, by the fast model corrected by the strata. */
   readonly values: readonly AnchoredValue[];
   readonly model: (sample: FastSample) => AnchoredValue;
-  /** The fast model corrected by the simulation with the single values: for small changes of it. */
-  readonly nearby: (sample: FastSample) => AnchoredValue;
+  /** Whether the fast model follows the simulations of the strata. */
+  readonly followed: boolean;
 }
 
-/** The draw of the single values of a coupon. */
-export function singleDraw({ specimen: { bondToughness }, bondToughnessRange: range }: Coupon): Draw {
-  return singleValues(range ?? { low: bondToughness, high: bondToughness }, bondToughness);
-}
-
-/** Simulates a coupon with its single values and samples it. @throws as the simulation of its kind */
+/** Samples a coupon. @throws as the simulation of its kind where no stratum finds an equilibrium */
 export function foretell(coupon: PulledCoupon, draws: readonly Draw[]): Foretold {
-  const { specimen, stitching } = coupon;
-  const law = stitching && couponLaw(specimen.kind, stitching);
-  const rows = couponRows(coupon, law);
-  const result = pullCoupon(specimen, rows);
-  const [nominal] = fastSamples(coupon, rows, [singleDraw(coupon)]) as [FastSample];
+  const rows = rowsOf(coupon);
   const samples = fastSamples(coupon, rows, draws);
-  const bridged = rows.length > 0;
-  const own = anchorOf(nominal.coupon, result, bridged);
-  const anchors = simulateStrata(coupon, samples, draws);
-  const model = anchoredModel(anchors.length > 0 ? anchors : [own]);
-  return {
-    ...(law && { law }),
-    rows,
-    result,
-    reading: readToughness(result, bridged),
-    nominal,
-    samples,
-    values: samples.map(model),
-    model,
-    nearby: anchoredModel([own]),
-  };
+  const strata = simulateStrata(coupon, samples, draws);
+  const anchors = strata.length > 0 ? strata : [simulateDraw(coupon, middleOfPriors())];
+  const model = anchoredModel(anchors);
+  return { samples, values: samples.map(model), model, followed: isFollowed(anchors) };
 }
 
-/** Test results with the coupons that were tested. */
-export type CouponTests = readonly { readonly coupon: Coupon; readonly test: CouponTest }[];
+/** A coupon at the middle of what is known of it, simulated. */
+export interface Middle {
+  /** With bond, arms and stitch of the middle. */
+  readonly coupon: PulledCoupon;
+  readonly law?: BridgingLaw;
+  readonly rows: readonly BridgingRow[];
+  readonly result: SpecimenResult;
+  readonly reading: Reading;
+  /** As the fast model sees it. */
+  readonly sample: FastSample;
+}
 
-/** Weights of the samples by the tests; of a coupon itself with what is already foretold of it. */
-export function weightsBy(
-  tests: CouponTests,
-  draws: readonly Draw[],
-  own?: { readonly coupon: Coupon; readonly values: readonly AnchoredValue[] },
-): readonly number[] {
-  const foretold = tests.map(({ coupon, test }): ForetoldTest => {
-    const { values } = own?.coupon === coupon ? own : foretell(coupon as PulledCoupon, draws);
-    return { test, peakForces: values.map(({ peakForce }) => peakForce) };
-  });
-  return testWeights(foretold, draws.length);
+/** Simulates a coupon at a middle. @throws as the simulation of its kind */
+export function simulateMiddle(coupon: PulledCoupon, middle: Draw): Middle {
+  const drawn = sampledCoupon(coupon, middle);
+  const { specimen, stitching } = drawn;
+  const law = stitching && couponLaw(specimen.kind, stitching);
+  const rows = couponRows(drawn, law);
+  const result = pullCoupon(specimen, rows);
+  const [sample] = fastSamples(coupon, rows, [middle]) as [FastSample];
+  return { coupon: drawn, ...(law && { law }), rows, result, reading: readToughness(result, rows.length > 0), sample };
+}
+
+function rowsOf(coupon: PulledCoupon): readonly BridgingRow[] {
+  const { specimen, stitching } = coupon;
+  return couponRows(coupon, stitching && couponLaw(specimen.kind, stitching));
 }

@@ -1,6 +1,6 @@
 import type { PulledCoupon } from './anchors.js';
 import { bearsOn, checkTest } from './calibrate.js';
-import type { CouponTests } from './foretell.js';
+import type { CouponTests } from './known.js';
 import { predictPulled } from './predict-pulled.js';
 import { predictWedge } from './predict-wedge.js';
 import { checkBondRange } from './sample-coupon.js';
@@ -23,8 +23,8 @@ export interface PredictOptions {
 /**
  * What a test of a coupon will show, with its uncertainty, what limits it, and what would change it.
  *
- * One simulation with the single values; samples of stitch, bond and arms through the fast model, corrected by simulations of its strata; what tests of coupons with
- * the same stitch say, as weights of the samples.
+ * Samples of stitch, bond and arms through the fast model, corrected by simulations of its strata; what tests of coupons with the same stitch or bond say, as weights of the samples; one simulation at the
+ * middle of what is known then, to which everything belongs that is not a range or a share.
  *
  * @param coupon specimen and stitching; SI
  * @returns see {@link CouponPrediction}

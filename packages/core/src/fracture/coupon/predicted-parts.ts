@@ -3,6 +3,8 @@ import {
   type BridgingFailure,
   type BridgingInterval,
   type BridgingLaw,
+  type Discreteness,
+  discreteness,
   type Toughness,
   toughness,
   zonePriors,
@@ -17,9 +19,9 @@ import type { CouponPrediction, CouponStitching, Estimated } from './types.js';
 import { weightedInterval } from './weighted.js';
 import { fitsIn } from './zone-room.js';
 
-/** Steady toughness of a stitched coupon with its rule of room; in sliding without one, which only the simulation can tell. */
+/** Steady toughness of a stitched coupon with its rule of room; in sliding without one, which only the simulation can tell. What rows apart do to a test is left to the coupon's own simulation. */
 export function couponToughness({ specimen }: PulledCoupon, stitching: CouponStitching, law: BridgingLaw): Toughness {
-  const { density, spacing } = patternMet(stitching);
+  const { density } = patternMet(stitching);
   const base = { law, penetrationDensity: density, bondToughness: specimen.bondToughness };
   if (specimen.kind === 'enf') return { ...toughness(base), notes: law.notes };
   const [arm, otherArm] = specimen.arms;
@@ -28,9 +30,17 @@ export function couponToughness({ specimen }: PulledCoupon, stitching: CouponSti
     ...base,
     arm,
     otherArm,
-    ...(spacing !== undefined && { rowDistance: spacing }),
     ...(length > 0 && { length }),
   });
+}
+
+/** Row distance over bridging length; in sliding, and for a single row, none. */
+export function couponDiscreteness(
+  { bridgingLength: length }: Toughness,
+  stitching: CouponStitching,
+): Discreteness | undefined {
+  const { spacing } = patternMet(stitching);
+  return length === undefined || spacing === undefined ? undefined : discreteness(spacing, length);
 }
 
 /** Length of the bridged zone, m: in opening by its scale, in sliding that of the simulation once it is full. */

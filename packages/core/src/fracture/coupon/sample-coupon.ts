@@ -2,7 +2,7 @@ import { fail } from '../../problem/index.js';
 import { type BridgingFailure, samplePrior, scaledLaw, usualVariation } from '../../stitch/index.js';
 import type { Arm } from '../types.js';
 import { couponLaw, pathOf, patternMet, stitchedGrowth } from './coupon-rows.js';
-import { type FastCoupon, leverOf } from './fast-model.js';
+import { crackLever, type FastCoupon, leverOf } from './fast-model.js';
 import { numbersAlong } from './path-numbers.js';
 import type { PulledSpecimen } from './pull-coupon.js';
 import { type Draw, parametersWith } from './samples.js';
@@ -11,8 +11,11 @@ import type { Coupon, CouponSpecimen, CouponStitching } from './types.js';
 /** Bond toughness of a sample, J/m²: by its place in the range where one is given, else by its factor. */
 function bondOf({ specimen, bondToughnessRange: range }: Coupon, draw: Draw): number {
   const { bondToughness: value } = specimen;
-  if (range === undefined) return value * draw.bondToughnessFactor;
-  return samplePrior({ ...range, value, distribution: 'triangular' }, () => draw.bondPlace);
+  const { bondPlace, bondToughnessFactor } = draw;
+  if (range === undefined) return value * bondToughnessFactor;
+  return bondPlace === undefined
+    ? value
+    : samplePrior({ ...range, value, distribution: 'triangular' }, () => bondPlace);
 }
 
 function armOf(arm: Arm, { armStiffnessFactor: stiffer, armStrengthFactor: stronger }: Draw): Arm {
@@ -29,19 +32,20 @@ function armOf(arm: Arm, { armStiffnessFactor: stiffer, armStrengthFactor: stron
 }
 
 /** A coupon whose bond, arms and stitch are those of a sample. */
-export function sampledCoupon(coupon: Coupon, draw: Draw): Coupon {
+export function sampledCoupon<One extends Coupon>(coupon: One, draw: Draw): One {
   const { specimen, stitching } = coupon;
   const [upper, lower] = specimen.arms;
   const arms = [armOf(upper, draw), armOf(lower, draw)] as const;
   const drawn: CouponSpecimen = { ...specimen, arms, bondToughness: bondOf(coupon, draw) };
   if (stitching === undefined) return { ...coupon, specimen: drawn };
   const { penetration } = stitching;
-  const parameters = parametersWith(draw.parameters, penetration);
+  // As assumed, not as given: so the law says which were not measured.
+  const assumed = parametersWith(draw.parameters, penetration);
   const measured = stitching.measured && scaledLaw(stitching.measured, measuredFactor(stitching, draw));
   return {
     ...coupon,
     specimen: drawn,
-    stitching: { ...stitching, ...(measured && { measured }), penetration: { ...penetration, parameters } },
+    stitching: { ...stitching, ...(measured && { measured }), penetration: { ...penetration, assumed } },
   };
 }
 
@@ -76,7 +80,7 @@ export function fastSamples(
       width: specimen.width,
       arms,
       bond: bondToughness,
-      crack: specimen.crackLength,
+      crack: crackLever(specimen),
       span,
       growth,
     };

@@ -7,6 +7,7 @@ import {
   openingAt,
   openingWork,
   type PenetrationInput,
+  type Prior,
   type SamplingOptions,
   samplePrior,
   specimenPriors,
@@ -24,8 +25,8 @@ export interface Draw {
   readonly armStiffnessFactor: number;
   /** Logarithm of the force of measured stitches over its median, in standard deviations. */
   readonly measuredDeviation: number;
-  /** Place of the bond within its range, 0 to 1, where one is given. */
-  readonly bondPlace: number;
+  /** Place of the bond within its range, 0 to 1, where one is given; its value when there is no place. */
+  readonly bondPlace?: number;
 }
 
 /** A sample of the standard normal distribution: ln of a lognormal of median 1 whose logarithm has that deviation. */
@@ -77,36 +78,66 @@ export function openingNumbers(penetration: PenetrationInput): OpeningNumbers {
   return { force, opening: openingAt(model, force), work: openingWork(model, way), failure };
 }
 
-/** Middle of some draws: geometric means, arithmetic where a parameter may be 0. */
-export function middleOf(draws: readonly Draw[]): Draw {
-  const over = (of: (draw: Draw) => number): number => {
-    const values = draws.map(of);
-    const log = values.every((value) => value > 0);
-    const sum = values.reduce((total, value) => total + (log ? Math.log(value) : value), 0);
-    return log ? Math.exp(sum / values.length) : sum / values.length;
-  };
+/**
+ * Weighted middle of some draws: geometric means, arithmetic ones of parameters that may be 0 and of the place of the bond.
+ * @param weights of the draws; alike when not given
+ */
+export function middleOf(draws: readonly Draw[], weights: readonly number[] = draws.map(() => 1)): Draw {
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const mean = (of: (draw: Draw) => number): number =>
+    draws.reduce((sum, draw, i) => sum + (weights[i] as number) * of(draw), 0) / total;
+  const geometric = (of: (draw: Draw) => number): number => Math.exp(mean((draw) => Math.log(of(draw))));
   const parameters: Partial<Record<keyof BridgingParameters, number>> = {};
-  for (const name of names) parameters[name] = over((draw) => draw.parameters[name]);
+  for (const name of names) {
+    parameters[name] = (bridgingPriors[name].low > 0 ? geometric : mean)((draw) => draw.parameters[name]);
+  }
   return {
     parameters: parameters as BridgingParameters,
-    bondToughnessFactor: over((draw) => draw.bondToughnessFactor),
-    armStrengthFactor: over((draw) => draw.armStrengthFactor),
-    armStiffnessFactor: over((draw) => draw.armStiffnessFactor),
-    bondPlace: over((draw) => draw.bondPlace),
-    measuredDeviation: draws.reduce((sum, draw) => sum + draw.measuredDeviation, 0) / draws.length,
+    bondToughnessFactor: geometric((draw) => draw.bondToughnessFactor),
+    armStrengthFactor: geometric((draw) => draw.armStrengthFactor),
+    armStiffnessFactor: geometric((draw) => draw.armStiffnessFactor),
+    bondPlace: mean((draw) => draw.bondPlace ?? 0.5),
+    measuredDeviation: mean((draw) => draw.measuredDeviation),
   };
 }
 
-/** The single values of everything that is drawn. */
-export function singleValues({ low, high }: { readonly low: number; readonly high: number }, bond: number): Draw {
+/** The middle of the priors: the median of each; the bond as given, arms and measured stitch as they are. */
+export function middleOfPriors(): Draw {
   const parameters: Partial<Record<keyof BridgingParameters, number>> = {};
-  for (const name of names) parameters[name] = bridgingPriors[name].value;
+  for (const name of names) parameters[name] = medianOf(bridgingPriors[name]);
   return {
     parameters: parameters as BridgingParameters,
     bondToughnessFactor: 1,
     armStrengthFactor: 1,
     armStiffnessFactor: 1,
-    bondPlace: high > low ? (bond - low) / (high - low) : 0,
     measuredDeviation: 0,
   };
+}
+
+/** Lognormal: its value; triangular: half of the area on either side. */
+function medianOf(prior: Prior): number {
+  return prior.distribution === 'lognormal' ? prior.value : samplePrior(prior, () => 0.5);
+}
+
+/** The draws with the arms, or the bond, of other samples: what says nothing of theirs. Half of all further on, round the end. */
+export function withOther(
+  draws: readonly Draw[],
+  { arms, bond }: { readonly arms: boolean; readonly bond: boolean },
+): readonly Draw[] {
+  if (!arms && !bond) return draws;
+  const half = Math.floor(draws.length / 2);
+  return draws.map((draw, i) => {
+    const other = draws[(i + half) % draws.length] as Draw;
+    const { armStrengthFactor, armStiffnessFactor } = arms ? other : draw;
+    const { bondToughnessFactor } = bond ? other : draw;
+    const place = (bond ? other : draw).bondPlace;
+    const { bondPlace: _, ...rest } = draw;
+    return {
+      ...rest,
+      armStrengthFactor,
+      armStiffnessFactor,
+      bondToughnessFactor,
+      ...(place !== undefined && { bondPlace: place }),
+    };
+  });
 }

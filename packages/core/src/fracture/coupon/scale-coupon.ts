@@ -1,20 +1,15 @@
 import type { Pattern, Thread } from '../../stitch/index.js';
+import { rowsAcross } from '../specimen/rows-across.js';
 import type { Arm } from '../types.js';
 import type { Coupon, CouponChange, CouponStitching } from './types.js';
 
-/** A pattern with its pitches and its distances of rows times factors; a zigzag keeps its swing unless rows move, an edge its first row. */
+/** A pattern with its pitches and its distances of rows times factors; a zigzag keeps its swing, an edge its first row. */
 export function scalePattern(pattern: Pattern, pitch: number, spacing: number): Pattern {
   switch (pattern.kind) {
     case 'parallel':
     case 'staggered':
-      return { ...pattern, pitch: pattern.pitch * pitch, rowSpacing: pattern.rowSpacing * spacing };
     case 'zigzag':
-      return {
-        ...pattern,
-        pitch: pattern.pitch * pitch,
-        swing: pattern.swing * spacing,
-        rowSpacing: pattern.rowSpacing * spacing,
-      };
+      return { ...pattern, pitch: pattern.pitch * pitch, rowSpacing: pattern.rowSpacing * spacing };
     case 'crossing': {
       const { second, offset } = pattern;
       return {
@@ -45,15 +40,31 @@ function stitched(coupon: Coupon, change: (stitching: CouponStitching) => Coupon
   return coupon.stitching === undefined ? coupon : { ...coupon, stitching: change(coupon.stitching) };
 }
 
+/** Keeps a row in its stretch, m. */
+const rounding = 1e-9;
+
+/** A coupon with another distance of its holes; the row that the crack meets first stays where it is. */
 function withPattern(coupon: Coupon, pitch: number, spacing: number): Coupon {
-  return stitched(coupon, (stitching) => ({
-    ...stitching,
-    pattern: scalePattern(stitching.pattern, pitch, spacing),
-    penetration: {
-      ...stitching.penetration,
-      ...(stitching.penetration.pitch !== undefined && { pitch: stitching.penetration.pitch * pitch }),
-    },
-  }));
+  return stitched(coupon, (stitching) => {
+    const { penetration, origin } = stitching;
+    const scaled: CouponStitching = {
+      ...stitching,
+      pattern: scalePattern(stitching.pattern, pitch, spacing),
+      penetration: { ...penetration, ...(penetration.pitch !== undefined && { pitch: penetration.pitch * pitch }) },
+    };
+    const [before, after] = [firstRow(coupon, stitching), firstRow(coupon, scaled)];
+    if (before === undefined || after === undefined || before === after) return scaled;
+    return { ...scaled, origin: origin + before - after, from: before - rounding };
+  });
+}
+
+/** Where the crack meets the first row, m. */
+function firstRow(
+  { specimen: { width } }: Coupon,
+  { pattern, growth, from, to, origin }: CouponStitching,
+): number | undefined {
+  const curve = { opening: [], force: [] };
+  return rowsAcross({ pattern, growth, width, from, to, origin, curve, failure: 'threadAtCrack' })[0]?.position;
 }
 
 /** The same stitch with another number of penetrations per area: pitch and distance of rows scaled alike. */

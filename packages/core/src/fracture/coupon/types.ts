@@ -32,7 +32,7 @@ export interface CouponStitching {
   readonly measuredVariation?: number;
 }
 
-/** A test result of a coupon like this one; narrows the ranges of every coupon with the same stitch. */
+/** A test result of a coupon like this one; narrows the ranges of every coupon with the same stitch, or of the same bond where the tested one is unstitched. */
 export interface CouponTest {
   /** N */
   readonly peakForce: number;
@@ -47,7 +47,7 @@ export interface Coupon {
   readonly bondToughnessRange?: { readonly low: number; readonly high: number };
 }
 
-/** A prediction: the value with the single parameters, and median and nine in ten of the samples. */
+/** A prediction: the simulation at the middle of what is known (medians of the priors, the bond as given; with tests the weighted middle of the samples), and median and nine in ten of the samples. */
 export interface Estimated extends Interval {
   readonly nominal: number;
 }
@@ -58,7 +58,7 @@ export interface CouponChange {
   readonly name: 'pitch' | 'rowSpacing' | 'threadLinearDensity' | 'anchorEfficiency' | 'armThickness' | 'bondToughness';
   /** The change that was simulated, as a factor on the input. */
   readonly factor: number;
-  /** d ln(quantity)/d ln(input) about the design. */
+  /** ln(with the change/as it is)/ln(factor), by the same two simulations. */
   readonly elasticity: { readonly peakForce: number; readonly toughness: number };
   /** With the change: N, J/m² and what limits then. */
   readonly peakForce: number;
@@ -75,6 +75,8 @@ export interface DensityPoint {
   readonly specimen: Interval;
   /** Most likely thing that limits. */
   readonly first: Verdict;
+  /** Share of the samples that the arms limit. */
+  readonly armShare: number;
 }
 
 /** Everything foretold of a coupon. */
@@ -87,7 +89,7 @@ export interface CouponPrediction {
   readonly bridging?: BridgingInterval;
   /** Penetrations per area of the pattern, 1/m². */
   readonly penetrationDensity?: number;
-  /** With the single values of the parameters; absent for an edge that a wedge opens. */
+  /** At the middle of what is known, as law, rows and verdict are; absent for an edge that a wedge opens. */
   readonly result?: SpecimenResult;
   readonly wedge?: WedgeResult;
   /** Load and displacement at which the bond first gives way. */
@@ -105,14 +107,16 @@ export interface CouponPrediction {
   readonly peakForce: Estimated;
   /** J/m². `steady`: bond and stitches with a full zone, absent where it may not fit; `specimen`: what a tester would report from the loads. Absent for a wedge. */
   readonly toughness?: { readonly steady?: Estimated; readonly specimen: Estimated; readonly ceiling?: number };
-  /** Where a wedged edge stops, m. */
+  /** Where a wedged edge stops, m; its depth where it does not. */
   readonly splitLength?: Estimated;
+  /** Share of the samples in which a wedged edge splits through its whole depth. */
+  readonly runsThrough?: number;
   /** m */
   readonly zone?: { readonly computed: number; readonly low: number; readonly high: number; readonly needed: number };
   /** Row distance over bridging length. */
   readonly discreteness?: number;
   readonly changes: readonly CouponChange[];
-  /** Penetrations per area beyond which more stitches only break the arms, 1/m²; absent where arms do not break, or no stitch does it. */
+  /** Penetrations per area beyond which more stitches only break the arms, 1/m², to two digits; absent where arms do not break, no stitch does it, or so many cannot be sewn. */
   readonly pointOfNoReturn?: number;
   readonly densities: readonly DensityPoint[];
   /** True where test results narrowed the ranges. */

@@ -23,11 +23,19 @@ export function wedgeVerdict({ broken, armStrain, rows }: WedgeResult, { specime
   return rows.length > 0 ? (broken.at(-1)?.kind ?? 'bond') : 'bond';
 }
 
-/** One split of a sample. */
+/** One split of a sample; one that runs through the whole depth counts as that deep. */
 export interface WedgeSplit {
   readonly splitLength: number;
+  readonly arrested: boolean;
   readonly load: number;
   readonly first: Verdict;
+}
+
+/** What counts of a simulated split. */
+export function wedgeSplit(split: WedgeResult, coupon: WedgeCoupon): WedgeSplit {
+  const { arrested, load } = split;
+  const splitLength = arrested ? split.splitLength : coupon.specimen.depth;
+  return { splitLength, arrested, load, first: wedgeVerdict(split, coupon) };
 }
 
 /** Simulates a wedge with its rows. @throws as `simulateWedge` */
@@ -40,15 +48,14 @@ export function splitCoupon(coupon: WedgeCoupon): {
   return { split: simulateWedge({ ...specimen, rows }), rows };
 }
 
-/** Splits of the first samples, each simulated. One without equilibrium is left out. */
-export function wedgeSamples(coupon: WedgeCoupon, draws: readonly Draw[]): readonly (WedgeSplit | undefined)[] {
-  return draws.slice(0, wedgeSplits).map((draw) => {
-    const drawn = sampledCoupon(coupon, draw) as WedgeCoupon;
+/** Splits of samples, each simulated. One without equilibrium is left out. */
+export function wedgeSamples(coupon: WedgeCoupon, draws: readonly Draw[]): readonly WedgeSplit[] {
+  return draws.flatMap((draw) => {
+    const drawn = sampledCoupon(coupon, draw);
     try {
-      const { split } = splitCoupon(drawn);
-      return { splitLength: split.splitLength, load: split.load, first: wedgeVerdict(split, drawn) };
+      return [wedgeSplit(splitCoupon(drawn).split, drawn)];
     } catch (error) {
-      if (error instanceof SelvageError) return undefined;
+      if (error instanceof SelvageError) return [];
       throw error;
     }
   });

@@ -2,13 +2,16 @@ import type { Note } from '../../provenance/index.js';
 import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { SpecimenResult } from '../types.js';
 import { openingRelease } from './beam-toughness.js';
+import { type BondLeft, bondLeftNote, endOfGrowth, requireRoom } from './bond-left.js';
 import { checkArms, modelRows, requireInside } from './check.js';
+import { openingNote } from './large-displacement.js';
 import type { Model } from './model.js';
 import { openingChain } from './opening-chain.js';
 import { bedStiffness, openingPair, rootLength } from './opening-pair.js';
 import { openingStrain } from './opening-strain.js';
 import { planOf } from './plan.js';
-import { pull } from './result.js';
+import { jumping, pull } from './result.js';
+import { checkRowsMet, fewPenetrationsNote, mostRowsOf } from './row-limits.js';
 import type { DcbSpecimen } from './types.js';
 
 const notes: readonly Note[] = [
@@ -24,10 +27,8 @@ const notes: readonly Note[] = [
     level: 'assumption',
     text: 'Threads of a row share its force equally, unload straight to where force began, and do not recover.',
   },
+  jumping,
 ];
-
-/** Root lengths of bond that are left at the end of the test. */
-const left = 4;
 
 /**
  * A double cantilever beam pulled open by displacement, its crack bridged by rows of thread at their places.
@@ -37,8 +38,8 @@ const left = 4;
  *
  * @param specimen see {@link DcbSpecimen}; a row's curve is that of opening
  * @returns displacement is the whole opening at the load line, m
- * @throws out-of-range a size not above 0, a crack or a row outside the bond, a curve that is not one, a refinement below 1;
- * not-admissible a curve that stiffens; not-computable no equilibrium, or no end
+ * @throws out-of-range a size not above 0, a crack or a row outside the bond, a curve that is not one, a refinement below 1, too many rows;
+ * not-admissible see `rowLaw`; not-computable no equilibrium, or no end
  * @source Kanninen 1973 (bed), Williams 1989 (root correction); rows and their order derived in docs/theory/specimens.md
  */
 export function simulateDcb(specimen: DcbSpecimen): SpecimenResult {
@@ -49,9 +50,11 @@ export function simulateDcb(specimen: DcbSpecimen): SpecimenResult {
   requirePositive('bondToughness', bondToughness, (value) => `${value} J/m²`);
   requireInside('crackLength', crackLength, length, 'length');
   const pair = openingPair(arms);
-  const end = length - left * rootLength(pair);
-  const plan = planOf(specimen, end);
+  const bond: BondLeft = { root: rootLength(pair), length, name: 'length' };
+  requireRoom(bond, crackLength);
+  const plan = planOf(specimen, endOfGrowth(bond));
   const rows = modelRows(specimen.rows, length, 'length');
+  checkRowsMet(rows, plan.longest, specimen.mostRows ?? mostRowsOf.dcb);
   const model: Model = {
     chain: openingChain(
       pair,
@@ -70,8 +73,9 @@ export function simulateDcb(specimen: DcbSpecimen): SpecimenResult {
     plan,
     width,
     byLoad: (load, a) => openingRelease(pair, width, load, a),
-    straight: { most: 0.4, length: 'crack length', of: (a) => a },
-    notes,
+    straight: { of: (a) => a, note: openingNote },
+    notes: [...notes, ...fewPenetrationsNote(specimen.rows)],
+    ending: (a) => bondLeftNote(bond, a),
     sources: ['kanninen-1973', 'williams-1989', 'selvage-2026-derivation'],
   });
 }

@@ -4,9 +4,11 @@ import type { SpecimenResult } from '../types.js';
 import { slidingRelease } from './beam-toughness.js';
 import type { Bending } from './bending.js';
 import { checkArms, modelRows, requireFriction, requireInside } from './check.js';
+import { bendingNote } from './large-displacement.js';
 import type { Model } from './model.js';
 import { planOf } from './plan.js';
-import { pull } from './result.js';
+import { jumping, pull } from './result.js';
+import { checkRowsMet, fewPenetrationsNote, mostRowsOf } from './row-limits.js';
 import { slidingChain } from './sliding-chain.js';
 import { slidingPair } from './sliding-pair.js';
 import { slidingStrain } from './sliding-strain.js';
@@ -25,7 +27,14 @@ const notes: readonly Note[] = [
     level: 'assumption',
     text: 'Threads of a row share its force equally, unload straight to where force began, and do not recover.',
   },
+  jumping,
 ];
+
+/**
+ * Decay lengths 1/ω before a load within which the load is not read. There the moment bends off within reach of the tip and the closed form is
+ * above the release by 4 e^(-ωd)/(1 + ωa) at a distance d: at 3 below 1 % for cracks of 20 decay lengths and more, against a 5th at the load itself.
+ */
+const readFrom = 3;
 const rubbing: Note = {
   level: 'assumption',
   text: 'Crack faces rub where supports and loads press the arms together, each arm taking its share of the bending; friction keeps its direction.',
@@ -41,7 +50,7 @@ const rubbing: Note = {
  * @param specimen see {@link EnfSpecimen}; a row's curve is that of sliding
  * @returns displacement is that of the loads, m, the mean of two
  * @throws out-of-range a size not above 0, a crack or a row outside the specimen, a load span not below the span, a friction coefficient outside 0 to 2,
- * a curve that is not one, a refinement below 1; not-admissible a curve that stiffens; not-computable no equilibrium, or no end
+ * a curve that is not one, a refinement below 1, too many rows; not-admissible see `rowLaw`; not-computable no equilibrium, or no end
  * @source Russell & Street 1982 (beam), Wang & Williams 1992 (root correction), Carlsson, Gillespie & Pipes 1986 (friction, stability), Martin & Davidson 1999 (two loads);
  * bar on a bed derived in docs/theory/specimens.md
  */
@@ -62,6 +71,7 @@ export function simulateEnf(specimen: EnfSpecimen): SpecimenResult {
   const pair = slidingPair(arms);
   const plan = planOf(specimen, last);
   const rows = modelRows(specimen.rows, length, 'length');
+  checkRowsMet(rows, plan.longest, specimen.mostRows ?? mostRowsOf.enf);
   const upperShare = arms[0].bendingStiffness / pair.D;
   const places = rows.map(({ place }) => place);
   const model: Model = {
@@ -77,8 +87,9 @@ export function simulateEnf(specimen: EnfSpecimen): SpecimenResult {
     plan,
     width,
     byLoad: (load, a) => slidingRelease(pair, bending, width, load, a),
-    straight: { most: 0.1, length: 'span', of: () => span },
-    notes: friction > 0 ? [...notes, rubbing] : notes,
+    readable: (a) => loads.every(({ place }) => a >= place || place - a >= readFrom / pair.decay),
+    straight: { of: () => span, note: bendingNote },
+    notes: [...notes, ...(friction > 0 ? [rubbing] : []), ...fewPenetrationsNote(specimen.rows)],
     sources: [
       'russell-street-1982',
       'wang-williams-1992',

@@ -1,3 +1,4 @@
+import { firmAgain } from './firm-again.js';
 import type { Model, State } from './model.js';
 
 /**
@@ -11,7 +12,9 @@ export function proportionalLimit(model: Model, state: State): number {
   if (strain > 0) factor = Math.min(factor, model.strainLimit / strain);
   for (let j = 0; j < state.opening.length; j++) {
     const w = state.opening[j] as number;
-    if (w > 0 && (model.rows[j]?.law.end ?? 0) >= w) factor = Math.min(factor, (state.largest[j] as number) / w);
+    const law = model.rows[j]?.law;
+    if (law === undefined || w <= 0 || w > law.end) continue;
+    factor = Math.min(factor, firmAgain(law.firmer, state.largest[j] as number) / w);
   }
   return factor;
 }

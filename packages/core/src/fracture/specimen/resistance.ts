@@ -18,9 +18,12 @@ export interface Moment {
 /**
  * Toughness against growth, piece by piece. By load: what a tester makes of the load where a piece of growth begins. By area: the work of the
  * piece less what unloading would return, over the area grown: what a tester reads off the record of load and displacement.
- * A jump is a piece of its own.
+ * A jump is a piece of its own. The curve ends at the last state, where an arm breaks or the test is ended; by area with the piece before. Where
+ * the specimen got there in a jump, it ends where that began.
+ *
+ * @param settled false where the last state is pulled beyond its balance, as where growth is cut off: then there is nothing to read there
  */
-export function resistanceOf(moments: readonly Moment[], width: number): ResistancePoint[] {
+export function resistanceOf(moments: readonly Moment[], width: number, settled = true): ResistancePoint[] {
   const first = moments[0]?.crackLength ?? 0;
   const least = ((moments.at(-1)?.crackLength ?? 0) - first) * apart;
   const points: ResistancePoint[] = [];
@@ -40,5 +43,10 @@ export function resistanceOf(moments: readonly Moment[], width: number): Resista
     if (next !== undefined && next.crackLength > moment.crackLength && moment.crackLength === from.crackLength)
       from = moment;
   });
+  const [end, before] = [moments.at(-1), moments.at(-2)];
+  const piece = points.at(-1);
+  if (settled && end !== undefined && piece !== undefined && end.released === before?.released) {
+    points.push({ growth: end.crackLength - first, byLoad: end.byLoad, byArea: piece.byArea });
+  }
   return points;
 }

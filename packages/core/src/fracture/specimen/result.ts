@@ -5,31 +5,43 @@ import { resistanceOf } from './resistance.js';
 import { type RunPlan, run } from './run.js';
 import { verdictOf } from './verdict.js';
 
+/** Of all specimens that jump. */
+export const jumping: Note = {
+  level: 'assumption',
+  text: 'Between two states that the grips can hold the specimen jumps; what that sets free breaks nothing more.',
+};
+
 /** What a kind of specimen adds to its model. */
 export interface Pulled {
   readonly model: Model;
   readonly plan: RunPlan;
   readonly width: number;
   byLoad(load: number, crackLength: number): number;
-  /** Share of a length that the displacement may reach before the specimen is no longer straight enough for linear beams. */
-  readonly straight: { readonly most: number; readonly length: string; of(crackLength: number): number };
+  /** Whether the closed form holds at a crack length; where not, the resistance has no points. */
+  readonly readable?: (crackLength: number) => boolean;
+  /** Length to which a displacement counts as large, m, and what to say of the largest share of it, over all and at an onset. */
+  readonly straight: {
+    of(crackLength: number): number;
+    note(largest: number, atOnset: number | undefined): readonly Note[];
+  };
   readonly notes: readonly Note[];
+  /** What there is to say of the crack length at the end. */
+  readonly ending?: (crackLength: number) => readonly Note[];
   readonly sources: readonly string[];
 }
 
 /** Pulls a specimen and says what came of it. */
-export function pull({ model, plan, width, byLoad, straight, notes, sources }: Pulled): SpecimenResult {
+export function pull(pulled: Pulled): SpecimenResult {
+  const { model, plan, width, byLoad, readable = () => true, straight, notes, ending, sources } = pulled;
   const whole = run(model, plan);
   const { states, zoneLength, energyError, overlap } = whole;
   const verdict = verdictOf(model, whole, plan);
   const warnings: Note[] = [];
-  const bend = Math.max(...states.map(({ displacement, crackLength }) => displacement / straight.of(crackLength)));
-  if (bend > straight.most) {
-    warnings.push({
-      level: 'warning',
-      text: `Displacement reaches ${bend.toFixed(2)} of the ${straight.length}; linear beams hold to about ${straight.most} (common practice, no source).`,
-    });
-  }
+  const largest = (list: readonly { displacement: number; crackLength: number }[]): number =>
+    Math.max(...list.map(({ displacement, crackLength }) => displacement / straight.of(crackLength)));
+  const onsets = whole.events.map(({ displacement, from }) => ({ displacement, crackLength: from }));
+  warnings.push(...straight.note(largest(states), onsets.length > 0 ? largest(onsets) : undefined));
+  const start = states[0]?.crackLength ?? 0;
   if (overlap > 0.01 * (states.at(-1)?.displacement ?? 0)) {
     const depth = (overlap * 1000).toPrecision(2);
     warnings.push({
@@ -53,7 +65,8 @@ export function pull({ model, plan, width, byLoad, straight, notes, sources }: P
         released,
       })),
       width,
-    ),
+      (states.at(-1)?.crackLength ?? 0) < model.longest,
+    ).filter(({ growth }) => readable(start + growth)),
     peakForce: Math.max(...states.map(({ load }) => load)),
     ...(Number.isFinite(model.strainLimit) && {
       armShare: Math.max(...states.map(({ armStrain }) => armStrain)) / model.strainLimit,
@@ -61,7 +74,7 @@ export function pull({ model, plan, width, byLoad, straight, notes, sources }: P
     zoneLength,
     verdict,
     energyError,
-    notes: uniqueNotes([...notes, ...warnings]),
+    notes: uniqueNotes([...notes, ...(ending?.(states.at(-1)?.crackLength ?? 0) ?? []), ...warnings]),
     sources: uniqueSources(sources),
   };
 }

@@ -1,6 +1,7 @@
 import { fail } from '../../problem/index.js';
-import type { BridgingCurve } from '../../stitch/index.js';
+import { type BridgingCurve, inMillimetres } from '../../stitch/index.js';
 import type { BridgingRow } from '../types.js';
+import { type Firmer, firmAgain, firmStretches } from './firm-again.js';
 
 /** A row of penetrations as a spring that never recovers: N and m, of the whole row. */
 export interface RowLaw {
@@ -20,9 +21,11 @@ export interface RowLaw {
   readonly peak: number;
   /** Opening beyond which there is no force. */
   readonly end: number;
+  /** Stretches past `firm` in which force over opening is above what it has been down to. */
+  readonly firmer: readonly Firmer[];
 }
 
-const stiffening = 1e-9;
+const rounding = 1e-9;
 
 /** Share of the longest opening within which a force that is there from the start is reached. */
 const atOnce = 1e-4;
@@ -31,11 +34,12 @@ const atOnce = 1e-4;
  * Spring of a row, force of one penetration times their number.
  *
  * Elastic along its curve up to where F/w is greatest, at once for a curve without a toe; from there damaged: with m the largest opening so far, force up
- * to m is (F(m)/m) (w F/w at its greatest)⁻¹ of the elastic one, which goes on as a straight line. For that no energy may come out: past its greatest
- * value F/w must not rise. A force at zero opening is reached within 1e-4 of the longest opening.
+ * to m is (F(m)/m) (w F/w at its greatest)⁻¹ of the elastic one, which goes on as a straight line. Where F/w rises again that would give energy back:
+ * there, until F/w is down to its least so far, the row follows its curve both ways, and below unloads as from where F/w was least. A force at zero
+ * opening is reached within 1e-4 of the longest opening.
  *
  * @returns undefined for a row without force
- * @throws out-of-range a curve that is not one; not-admissible a curve that stiffens again
+ * @throws out-of-range a curve that is not one; not-admissible a sudden drop while a curve stiffens again that does not end it
  */
 export function rowLaw({ curve, penetrations }: BridgingRow, name: string): RowLaw | undefined {
   checkCurve(curve.opening, curve.force, name);
@@ -47,18 +51,12 @@ export function rowLaw({ curve, penetrations }: BridgingRow, name: string): RowL
     const F = at(force, i);
     area[i] = at(area, i - 1) + ((w - at(opening, i - 1)) * (F + at(force, i - 1))) / 2;
     if (F >= at(force, peak)) peak = i;
-    if (F > stiffness * (1 + stiffening) * w) [firm, stiffness] = [i, F / w];
+    if (F > stiffness * (1 + rounding) * w) [firm, stiffness] = [i, F / w];
   }
   if (stiffness === 0) return undefined;
   let steepest = stiffness;
   for (let i = 1; i <= firm; i++) {
     steepest = Math.max(steepest, (at(force, i) - at(force, i - 1)) / (at(opening, i) - at(opening, i - 1)));
-  }
-  let least = stiffness;
-  for (let i = firm + 1; i < opening.length; i++) {
-    const secant = at(force, i) / at(opening, i);
-    if (secant > least * (1 + stiffening)) stiffens(name, at(opening, i));
-    least = secant;
   }
   const end = at(opening, opening.length - 1);
   return {
@@ -71,6 +69,7 @@ export function rowLaw({ curve, penetrations }: BridgingRow, name: string): RowL
     straight: firm === 1,
     peak: at(opening, peak),
     end,
+    firmer: firmStretches(opening, force, firm, (place) => dropsInside(name, place)),
   };
 }
 
@@ -124,20 +123,21 @@ function forceOf(law: RowLaw, w: number): number {
 
 /** Share of the elastic force that is left when the largest opening has been m. */
 export function leftAt(law: RowLaw, m: number): number {
-  return m > law.firm ? forceOf(law, m) / (m * law.stiffness) : 1;
+  const r = firmAgain(law.firmer, m);
+  return r > law.firm ? forceOf(law, r) / (r * law.stiffness) : 1;
 }
 
 /** Force at an opening when the largest so far has been m, N: on the curve beyond m. */
 export function forceAfter(law: RowLaw, w: number, m: number): number {
   if (w <= 0 || m > law.end) return 0;
-  if (w > m) return forceOf(law, w);
+  if (w > firmAgain(law.firmer, m)) return forceOf(law, w);
   return leftAt(law, m) * (w > law.firm ? law.stiffness * w : forceOf(law, w));
 }
 
 /** Slope of that force, N/m; at m itself that of the curve. */
 export function slopeAfter(law: RowLaw, w: number, m: number): number {
   if (w <= 0) return 0;
-  if (w >= m) return slopeOf(law, w);
+  if (w >= firmAgain(law.firmer, m)) return slopeOf(law, w);
   return leftAt(law, m) * (w > law.firm ? law.stiffness : slopeOf(law, w));
 }
 
@@ -153,13 +153,27 @@ function areaAt({ opening, force, area, end }: RowLaw, w: number): number {
 /** Energy that the row gives back from an opening w, the largest so far having been m, J. */
 export function storedAfter(law: RowLaw, w: number, m: number): number {
   if (w <= 0 || m > law.end) return 0;
+  const r = firmAgain(law.firmer, m);
+  if (w > r && r < m) return storedAfter(law, r, r) + areaAt(law, w) - areaAt(law, r);
   const beyond = Math.max(0, w * w - law.firm * law.firm);
-  return leftAt(law, m) * (areaAt(law, Math.min(w, law.firm)) + (law.stiffness * beyond) / 2);
+  return leftAt(law, r) * (areaAt(law, Math.min(w, law.firm)) + (law.stiffness * beyond) / 2);
 }
 
 /** Energy lost for good when the largest opening has been m, J: the area under the curve less what it then gives back. */
 export function lostAt(law: RowLaw, m: number): number {
   return m > law.firm ? areaAt(law, m) - storedAfter(law, m, m) : 0;
+}
+
+/** Slope of a line through the curve at an opening w beyond m that is nowhere less steep than the way from there to any other point of the row, N/m. */
+export function steepestFrom(law: RowLaw, w: number, m: number): number {
+  const F = forceOf(law, w);
+  const r = firmAgain(law.firmer, m);
+  let most = F / w;
+  for (let i = 0; i < law.opening.length; i++) {
+    const [wi, Fi] = [at(law.opening, i), at(law.force, i)];
+    if (wi >= r && wi !== w) most = Math.max(most, (Fi - F) / (wi - w));
+  }
+  return Math.max(most, r < w ? (F - forceAfter(law, r, r)) / (w - r) : 0);
 }
 
 function checkCurve(opening: readonly number[], force: readonly number[], name: string): void {
@@ -171,21 +185,22 @@ function checkCurve(opening: readonly number[], force: readonly number[], name: 
     });
   if (opening.length !== force.length) wrong(`${opening.length} openings for ${force.length} forces`);
   if (opening.length < 2) wrong(`points = ${opening.length}, must be at least 2`);
-  if (opening[0] !== 0) wrong(`starts at opening ${opening[0]} m, must be 0`);
-  if (!((opening.at(-1) ?? 0) > 0)) wrong('longest opening = 0 m, must be above 0');
+  if (opening[0] !== 0) wrong(`starts at opening ${inMillimetres(opening[0] ?? 0)}, must be 0`);
+  if (!((opening.at(-1) ?? 0) > 0)) wrong('longest opening = 0 mm, must be above 0');
   opening.forEach((value, i) => {
     const last = opening[i - 1] ?? 0;
     const F = force[i] ?? 0;
-    if (!(value >= last && value < 1e6)) wrong(`opening = ${value} m after ${last} m, must not fall`);
+    if (!(value >= last && value < 1e6))
+      wrong(`opening = ${inMillimetres(value)} after ${inMillimetres(last)}, must not fall`);
     if (!(F >= 0 && F < 1e15)) wrong(`force = ${F} N, must be finite and not below 0`);
   });
 }
 
-function stiffens(name: string, opening: number): never {
+function dropsInside(name: string, opening: number): never {
   fail({
     code: 'not-admissible',
-    message: `curve of ${name} stiffens again up to opening ${opening} m: a thread that has begun to fail would give energy back`,
-    allowed: 'force over opening that never rises past its greatest value',
-    hint: 'smooth the part of the curve past its steepest line from the origin',
+    message: `curve of ${name} drops at an opening of ${inMillimetres(opening)}, where it has become stiffer again, and is not down to what it was: unloading would give energy back`,
+    allowed: 'past the steepest line from the origin, drops that take force over opening below all before',
+    hint: 'smooth the curve before the drop, or draw the drop as a slope',
   });
 }

@@ -1,6 +1,7 @@
 import type { Laid } from './chain.js';
+import { firmAgain } from './firm-again.js';
 import type { ModelRow } from './model.js';
-import { forceAfter, leftAt, type RowLaw, slopeAfter } from './row-law.js';
+import { forceAfter, leftAt, type RowLaw, slopeAfter, steepestFrom } from './row-law.js';
 
 /** How well line and curve agree at the end: as a share of the force, of the terms of the line (rounding), of the greatest force. */
 const exact = 1e-9;
@@ -29,7 +30,7 @@ type Stretch = Pick<Laid, 'first' | 'beyond'>;
 /**
  * Lines in place of the curves of rows.
  *
- * Secants from nothing on the curve; in a toe or where a row is closed, where those would not do, lines as steep as the row may become. The energy of
+ * Secants from nothing on the curve; in a toe, where a row is closed or stiffens again, where those would not do, lines as steep as the row may become. The energy of
  * a row stays below that of such a line on either side of where they meet.
  */
 export function rowLines(rows: readonly ModelRow[]): RowLines {
@@ -50,7 +51,7 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
     let constants = false;
     for (let j = first; j < beyond; j++) {
       const wj = w[j] as number;
-      const m = largest[j] as number;
+      const m = firmAgain((laws[j] as RowLaw).firmer, largest[j] as number);
       let k = 0;
       let c = 0;
       // The line of a row that was closed or in its toe does not tell how far it opens: on the way it first comes to what it has seen.
@@ -60,9 +61,10 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
         k = (elastic[j] as number) * (m > (firm[j] as number) ? leftAt(laws[j] as RowLaw, m) : 1);
       } else if (secant || wj > 0) {
         const law = laws[j] as RowLaw;
-        if (secant && wj > m) k = forceAfter(law, wj, m) / wj;
+        const again = secant && wj > m && law.firmer.some(({ to }) => to > m);
+        if (secant && wj > m && !again) k = forceAfter(law, wj, m) / wj;
         else {
-          k = secant ? leftAt(law, m) * law.steepest : slopeAfter(law, wj, m);
+          k = again ? steepestFrom(law, wj, m) : secant ? leftAt(law, m) * law.steepest : slopeAfter(law, wj, m);
           c = forceAfter(law, wj, m) - k * wj;
         }
       }
@@ -77,7 +79,7 @@ export function rowLines(rows: readonly ModelRow[]): RowLines {
   const meet: RowLines['meet'] = (w, largest, { first, beyond }) => {
     for (let j = first; j < beyond; j++) {
       const wj = w[j] as number;
-      const m = largest[j] as number;
+      const m = firmAgain((laws[j] as RowLaw).firmer, largest[j] as number);
       if (m === firm[j] && stiffness[j] === elastic[j] && constant[j] === 0 && onLine(j, wj, m)) continue;
       const F = forceAfter(laws[j] as RowLaw, wj, m);
       const rise = (stiffness[j] as number) * wj;

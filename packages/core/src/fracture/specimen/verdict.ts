@@ -76,6 +76,10 @@ function unbreakable(law: RowLaw): RowLaw {
   const top = law.force.indexOf(Math.max(...law.force), law.opening.indexOf(law.peak));
   const points = Math.min(top, last) + 1;
   const extend = (list: Float64Array, value: number) => Float64Array.of(...list.subarray(0, points), value);
+  // What is stiffer at the greatest force than before stays so.
+  const firmer = law.firmer
+    .filter(({ from }) => from < law.peak)
+    .map((one) => (one.to >= law.peak ? { ...one, to: endless * law.peak } : one));
   const force = law.force[points - 1] ?? 0;
   const end = endless * law.peak;
   const area = (law.area[points - 1] ?? 0) + ((1 + endless) / 2) * force * (end - law.peak);
@@ -86,5 +90,6 @@ function unbreakable(law: RowLaw): RowLaw {
     area: extend(law.area, area),
     peak: end,
     end,
+    firmer,
   };
 }

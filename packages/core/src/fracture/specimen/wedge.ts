@@ -2,13 +2,16 @@ import { type Note, type SourceKey, uniqueNotes } from '../../provenance/index.j
 import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { Verdict } from '../types.js';
 import { naturalSplit } from './beam-toughness.js';
+import { type BondLeft, endOfGrowth, requireRoom } from './bond-left.js';
 import { checkArms, modelRows, requireInside, requireRefine } from './check.js';
 import { equilibriumOf } from './equilibrium.js';
+import { wedgeNote } from './large-displacement.js';
 import type { Model } from './model.js';
 import { openingChain } from './opening-chain.js';
 import { bedStiffness, openingPair, rootLength } from './opening-pair.js';
 import { openingStrain } from './opening-strain.js';
 import { forceAfter } from './row-law.js';
+import { checkRowsMet, fewPenetrationsNote, mostRowsOf } from './row-limits.js';
 import { settle } from './settle.js';
 import type { WedgeEdge } from './types.js';
 
@@ -60,7 +63,6 @@ const notes: readonly Note[] = [
 
 /** Pieces of growth per distance from one obstacle to the next. */
 const pieces = 60;
-const left = 4;
 
 /**
  * How far an edge splits that debris wedges open, with rows of thread that hold it, and which rows break.
@@ -69,7 +71,7 @@ const left = 4;
  * behind it with F(opening) each. Without rows, for slender arms: G = 9 Δ²/(2 a⁴ (1/D1 + 1/D2)), so a_n⁴ = 9 Δ²/(2 Gc (1/D1 + 1/D2)).
  *
  * @param edge rows with penetrations along the width; see {@link WedgeEdge}
- * @throws out-of-range a size not above 0, a row outside the depth, a curve that is not one; not-admissible a curve that stiffens;
+ * @throws out-of-range a size not above 0, a row outside the depth, a curve that is not one, too many rows; not-admissible see `rowLaw`;
  * not-computable no equilibrium
  * @source derived in docs/theory/specimens.md; bed Kanninen 1973
  */
@@ -82,9 +84,11 @@ export function simulateWedge(edge: WedgeEdge): WedgeResult {
   requirePositive('bondToughness', bondToughness, (value) => `${value} J/m²`);
   requireRefine(refine);
   const pair = openingPair(arms);
-  const root = rootLength(pair);
-  const end = depth - left * root;
+  const bond: BondLeft = { root: rootLength(pair), length: depth, name: 'depth' };
+  requireRoom(bond, edge.crackLength ?? 0);
+  const end = endOfGrowth(bond);
   const rows = modelRows(edge.rows, depth, 'depth');
+  checkRowsMet(rows, end, edge.mostRows ?? mostRowsOf.wedge);
   const naturalLength = naturalSplit(pair, opening, bondToughness, end);
   const begin = edge.crackLength ?? Math.min(rows[0]?.place ?? end, naturalLength > 0 ? naturalLength : end) / 10;
   requireInside('crackLength', begin, end, 'depth of sound bond');
@@ -118,7 +122,13 @@ export function simulateWedge(edge: WedgeEdge): WedgeResult {
   const arrested = state.crackLength < end;
   const near = behind !== undefined && arrested && state.crackLength - behind.place < thickness;
   const armStrain = model.strain(state);
-  const warnings: Note[] = [];
+  const warnings: Note[] = [...fewPenetrationsNote(edge.rows), ...wedgeNote(opening / state.crackLength)];
+  if (!arrested) {
+    warnings.push({
+      level: 'warning',
+      text: `Nothing stops the split: it runs through the depth. The length of ${inMillimetres(state.crackLength)} is where the model ends, ${inMillimetres(depth - state.crackLength)} before the end of the bond; load and rows are those there.`,
+    });
+  }
   if (armStrain > strain.strainLimit) {
     warnings.push({
       level: 'warning',

@@ -77,6 +77,11 @@ function verdict(target: TargetResult): string {
 /** The targets with their verdicts. */
 function targetsTable({ targets }: Results, units: UnitSystem): Block[] {
   if (targets.length === 0) return [];
+  const medians = targets.flatMap(({ quantity, kind, median }) =>
+    median === undefined
+      ? []
+      : [`${quantity}: middle values; median ${formatQuantity(median, kind, { units, digits: 3 })}`],
+  );
   const rows = targets.map((target): Cell[] => [
     target.quantity,
     amount(target.value, target.kind),
@@ -89,10 +94,11 @@ function targetsTable({ targets }: Results, units: UnitSystem): Block[] {
   return [
     table(
       'targets',
-      'Targets; the margin is the distance to the nearer limit, as a share of it',
+      `Targets; the margin is the distance to the nearer limit, as a share of it${medians.length === 0 ? '' : '; what is foretold of coupons is judged by its middle values'}`,
       [{ label: 'Quantity' }, { label: 'Value' }, { label: 'Limit' }, { label: 'Margin' }, { label: 'Verdict' }],
       rows,
     ),
+    ...listOf(medians),
   ];
 }
 

@@ -24,8 +24,8 @@ export function furtherSources(input: BridgingInput): readonly SourceKey[] {
 export function assumptions(input: BridgingInput): readonly Note[] {
   if ('kind' in input) return [...assumedRodParameters(input), ...(input.path === undefined ? [] : [rodAsString])];
   const given = givenParameters(input);
-  if (input.bends === 'yielding') return assumedParameters(yielding, given);
-  return assumedParameters(input.path === undefined ? basic : [...basic, ...sideways], given);
+  if (input.bends === 'yielding') return assumedParameters(yielding, given, input.assumed);
+  return assumedParameters(input.path === undefined ? basic : [...basic, ...sideways], given, input.assumed);
 }
 
 const rodAsString: Note = {

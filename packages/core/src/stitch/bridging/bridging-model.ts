@@ -34,6 +34,8 @@ export interface PenetrationInput {
   readonly pitch?: number;
   /** Measured or chosen values; the priors' where not given. */
   readonly parameters?: Partial<BridgingParameters>;
+  /** What is taken where a value is not given, in place of the priors' single values. */
+  readonly assumed?: Partial<BridgingParameters>;
 }
 
 type End = FaceAnchor | 'lock';
@@ -83,7 +85,7 @@ export function bridgingModel(input: PenetrationInput | RodInput): {
       allowed: 'above 0 and below the thickness',
     });
   }
-  const parameters = bridgingParameters(input.parameters);
+  const parameters = bridgingParameters({ ...input.assumed, ...input.parameters });
   const setting = settingOf(input, parameters);
   const threads = { needle: needleThread, under: input.underThread ?? needleThread };
   const [top, bottom]: readonly [End, End] = [

@@ -67,18 +67,21 @@ export function bridgingParameters(given: Partial<BridgingParameters> = {}): Bri
   return all as BridgingParameters;
 }
 
-/** Says which of the parameters were assumed. */
+/** Says which of the parameters were assumed, and with which values: the priors' where not said. */
 export function assumedParameters(
   names: readonly (keyof BridgingParameters)[],
   given: Partial<BridgingParameters> = {},
+  taken?: Partial<BridgingParameters>,
 ): readonly Note[] {
   const assumed = names.filter((name) => given[name] === undefined);
   if (assumed.length === 0) return [];
-  const list = assumed.map((name) => shown[name](bridgingPriors[name].value)).join(', ');
+  const valued = (name: keyof BridgingParameters): number =>
+    Number((taken?.[name] ?? bridgingPriors[name].value).toPrecision(3));
+  const list = assumed.map((name) => shown[name](valued(name))).join(', ');
   return [
     {
       level: 'assumption',
-      text: `not measured, taken from the priors of stitching: ${list}`,
+      text: `not measured, ${taken === undefined ? 'taken from the priors of stitching' : 'taken at the middle of what is known of stitching'}: ${list}`,
       source: 'common-practice',
     },
   ];

@@ -33,7 +33,7 @@ export interface InPlaneKnockdown {
   readonly modulus: Estimate;
   /** `lower`: the whole section at the strength of the disturbed strips; `upper`: mean over the width. */
   readonly compression: { readonly lower: Estimate; readonly upper: Estimate };
-  /** Strength by cut fibres alone: a bound from above. */
+  /** Strength by cut fibres alone; printed losses can be far larger. */
   readonly tension: Estimate;
   /** Bending across a row, fibres running across it: `lower` with the holes as gaps, `upper` by cut fibres alone. */
   readonly perforation: { readonly lower: Estimate; readonly upper: Estimate };
@@ -54,12 +54,12 @@ export interface InPlaneKnockdown {
 const most = 0.5;
 
 /**
- * The in-plane price of stitching as bounds, not predictions: fibres pushed aside are wavy over part of the width, some are cut, thread and
- * resin take up room. Every range is that of the parameters in reference-data/stitch-priors.json at their worst and best together.
- * Not covered: fatigue, wet or hot state, surface loops pressed into the faces, cloth (its own crimp hides part of the waviness).
+ * The in-plane price of stitching as estimates, not bounds: fibres pushed aside are wavy over part of the width, some are cut, thread and
+ * resin take up room. Every range is that of the parameters in reference-data/stitch-priors.json at their worst and best together; no single value
+ * in print lies in its range, tension loses far more than cut fibres alone. Not covered: gains, which are printed too; fatigue, wet or hot state, surface loops pressed into the faces, cloth (its own crimp hides part of the waviness).
  * @throws out-of-range any length, density or modulus not above 0; a Poisson ratio below 0; E1/G12 below that of an isotropic sheet; thread over
  * half of the area; a parameter outside its range
- * @source compression: Budiansky 1983 after Argon 1972; modulus from the off-axis compliance; bounds after Mouritz and Cox 2000
+ * @source compression: Budiansky 1983 after Argon 1972; modulus from the off-axis compliance; the rest after Mouritz and Cox 2000
  */
 export function inPlaneKnockdown(input: KnockdownInput): InPlaneKnockdown {
   check(input);
@@ -141,8 +141,12 @@ function notesOf(share: Estimate, room: Estimate, { parameters = {}, holeWidth }
   const notes: Note[] = [
     {
       level: 'warning',
-      text: 'in-plane losses are bounds, not predictions: studies in print contradict one another, most changes lie within 20 % either way, the worst read lost 45 % of strength and 36 % of modulus in tension',
+      text: 'in-plane losses are estimates with the range of their parameters, no bounds: of seven single values in print none lies in its range; studies contradict one another, most changes lie within 20 % either way, the worst read lost 45 % of strength and 36 % of modulus in tension',
       source: 'mouritz-leong-herszberg-1997',
+    },
+    {
+      level: 'warning',
+      text: 'tension counts cut fibres alone, and printed losses can be far larger; gains in strength, printed too, are not covered',
     },
   ];
   if (Object.keys(parameters).length === 0) {

@@ -40,7 +40,7 @@ export interface Toughness {
   readonly bridgingLength?: number;
   readonly zone?: BridgingZone;
   readonly discreteness?: Discreteness;
-  /** What the arms can show before one breaks. */
+  /** Toughness at which an arm breaks at the tip; with rows behind the tip a test reads more before an arm breaks, often by 5 to 10 %. */
   readonly ceiling?: number;
   /** The lesser of steady value and ceiling; absent like the steady value. */
   readonly usable?: number;
@@ -58,7 +58,7 @@ const kJ = (G: number) => `${Number((G / 1000).toPrecision(3))} kJ/m^2`;
  * The steady value is the lower, design value; a test with aligned rows reads more, by the factor of {@link discreteness}.
  * Not covered: growth before the zone is full, staggered rows, mixed modes, fatigue. Arm, rows and length belong to opening.
  * @throws out-of-range density not above 0; bond toughness below 0; arm, row distance or length not above 0; missing-key rows or length without arm
- * @source Bao and Suo 1992 (steady state); lengths and factors computed by an independent script, docs/theory/stitch-toughness.md
+ * @source Bao and Suo 1992 (steady state); lengths by an independent script, factors by it and by this library, docs/theory/stitch-toughness.md
  */
 export function toughness(input: ToughnessInput): Toughness {
   const { law, penetrationDensity, bondToughness, arm } = input;
@@ -90,7 +90,11 @@ export function toughness(input: ToughnessInput): Toughness {
       ...(rows ? rowNotes(rows, short) : []),
       ...(ceiling !== undefined && ceiling < steady ? [ceilingNote(ceiling, steady, short)] : []),
     ]),
-    sources: uniqueSources(result.sources, ['independent-script', 'tong-mouritz-bannister-2002']),
+    sources: uniqueSources(result.sources, [
+      'independent-script',
+      'selvage-2026-derivation',
+      'tong-mouritz-bannister-2002',
+    ]),
   };
 }
 
@@ -120,18 +124,20 @@ function check({ penetrationDensity, bondToughness, arm, otherArm, rowDistance, 
 function lengthNote({ length, law }: ToughnessInput, zone: BridgingZone, short: boolean): Note {
   const range = `${mm(zone.low)} to ${mm(zone.high)}`;
   if (!short) {
-    const text = `steady toughness needs ${range} of growth; zones read in print are 10 to 50 mm long`;
+    const text = `bridged zone ${range} long as computed; the growth among the stitches that a steady toughness needs is taken as ${mm(zone.needed)}, ${whyNeeded(zone, law.measured)}; zones read in print are 10 to 50 mm long`;
     return { level: 'assumption', text, source: 'tong-mouritz-bannister-2002' };
   }
-  const longer =
-    law.measured === true
-      ? ''
-      : `, and printed zones are up to ${zone.needed / zone.high} times as long as computed ones`;
   return {
     level: 'warning',
-    text: `no steady toughness: ${mm(length ?? 0)} of growth among the stitches is less than the ${mm(zone.needed)} that a bridged zone may need (computed ${range}${longer}); judge the rows one by one`,
+    text: `no steady toughness: ${mm(length ?? 0)} of growth among the stitches is less than the ${mm(zone.needed)} that a bridged zone may need, ${whyNeeded(zone, law.measured)}; the zone is ${range} long as computed; judge the rows one by one`,
     source: 'tong-mouritz-bannister-2002',
   };
+}
+
+/** Where the growth that a steady value needs comes from. */
+function whyNeeded({ needed, high }: BridgingZone, measured: boolean | undefined): string {
+  if (measured === true) return 'the longest computed zone';
+  return `${needed / high} times the longest computed zone, since printed zones are up to that much longer than computed ones`;
 }
 
 function rowNotes({ ratio, testFactor }: Discreteness, short: boolean): Note[] {
@@ -142,14 +148,14 @@ function rowNotes({ ratio, testFactor }: Discreteness, short: boolean): Note[] {
   }
   if (short || testFactor.high < 1.1) return [];
   const times = `${testFactor.low.toFixed(1)} to ${testFactor.high.toFixed(1)}`;
-  const text = `${rows}: a test with aligned rows, worked from the loads at onset, reads ${times} times the steady toughness (computed, five cases); design with the steady one`;
-  return [{ level: 'warning', text, source: 'independent-script' }];
+  const text = `${rows}: a test with aligned rows, worked from the loads at onset, reads ${times} times the steady toughness (computed, ten cases of threads that break; stitches that only pull out read no more than it); by area it reads high too, since jumps set energy free; design with the steady one`;
+  return [{ level: 'warning', text, source: 'selvage-2026-derivation' }];
 }
 
 function ceilingNote(ceiling: number, steady: number, short: boolean): Note {
   const wanted = short ? 'what the stitches could give' : `the steady toughness of ${kJ(steady)}`;
   return {
     level: 'warning',
-    text: `the arms break at ${kJ(ceiling)}, below ${wanted}: more stitches add nothing; a test needs tabs on the arms until they stand 1.5 times the expected value`,
+    text: `the arms break at about ${kJ(ceiling)}, below ${wanted}: more stitches add nothing; a test needs tabs on the arms until they stand 1.5 times the expected value`,
   };
 }

@@ -1,4 +1,4 @@
-import type { CouponResult } from '../../../design/index.js';
+import { againstPrint, type CouponResult } from '../../../design/index.js';
 import { formatQuantity, type UnitSystem } from '../../../quantity/index.js';
 import type { Block, Cell } from '../../blocks.js';
 import { amount, heading } from '../build.js';
@@ -63,7 +63,7 @@ function trust({ model, prediction }: CouponResult): string {
   const error =
     prediction.law?.measured === true
       ? 'with a measured curve of one stitch expect 30 to 50 % on what the stitches add'
-      : 'from yarn data alone expect a factor of 2 to 3 on what the stitches add, foretold too low more often than too high';
+      : `from yarn data alone expect a factor of 2 to 3 on what the stitches add; ${againstPrint}`;
   return `The ranges hold the scatter of the parameters, not the error of the model: ${error} (judgement).${calibrated}`;
 }
 

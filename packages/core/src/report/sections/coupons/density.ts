@@ -4,7 +4,7 @@ import { displayNumber, displayUnit, formatQuantity, type UnitSystem } from '../
 import type { Interval } from '../../../stitch/index.js';
 import type { Block } from '../../blocks.js';
 import { type ChartBand, type ChartMark, type ChartSeries, chartFigure } from '../../figures/index.js';
-import { limitWords } from './words.js';
+import { limitWords, shareOf } from './words.js';
 
 const at = (point: DensityPoint): number => point.penetrationDensity;
 
@@ -83,7 +83,12 @@ export function densityFigure({ model, prediction }: CouponResult, id: string, u
         ),
         ...(ceiling === undefined
           ? []
-          : [{ label: 'most that the arms can show', points: [at(first), at(last)].map((x) => ({ x, y: ceiling })) }]),
+          : [
+              {
+                label: 'arms reach breaking strain at the tip',
+                points: [at(first), at(last)].map((x) => ({ x, y: ceiling })),
+              },
+            ]),
       ],
       marks: marksOf(prediction, points),
       columns: limitStretches(points, prediction.pointOfNoReturn),
@@ -100,20 +105,21 @@ export function noReturnWords({ model, prediction }: CouponResult, units: UnitSy
   if (stitching === undefined || wedge !== undefined) return [];
   if (specimen.arms.every(({ failureStrain }) => failureStrain === undefined))
     return ['No point of no return: the arms have no known strength, so that their breaking is not judged.'];
+  const breaking = `at its own density the arms break in ${shareOf(prediction, 'arm')} of the samples`;
   if (pointOfNoReturn === undefined) {
-    return [
+    const middle =
       verdict.first === 'arm'
-        ? 'No point of no return was found: the arms break with far fewer of these stitches too.'
-        : 'No point of no return was found: many more of these stitches do not break the arms.',
-    ];
+        ? 'the arms break with far fewer of these stitches too'
+        : 'no density of these stitches that can be sewn breaks the arms';
+    return [`No point of no return was found: with the middle values ${middle}; ${breaking}.`];
   }
   const area = displayUnit('perArea', units).replace('1/', '');
   const own = penetrationDensity ?? 0;
   const where =
     own > pointOfNoReturn
-      ? 'this coupon is beyond it: fewer stitches would hold as much'
-      : `this coupon has ${formatQuantity(own / pointOfNoReturn, 'fraction', { units, digits: 2 })} of it`;
+      ? 'This coupon is beyond it'
+      : `This coupon has ${formatQuantity(own / pointOfNoReturn, 'fraction', { units, digits: 2 })} of it`;
   return [
-    `Point of no return: beyond ${displayNumber(pointOfNoReturn, 'perArea', { units, digits: 3 })} penetrations per ${area} more stitches only break the arms; ${where}.`,
+    `Point of no return: beyond about ${displayNumber(pointOfNoReturn, 'perArea', { units, digits: 2 })} penetrations per ${area} (middle values) more stitches break the arms before the thread; the toughness that a tester reads no longer rises. ${where}; ${breaking}.`,
   ];
 }

@@ -88,7 +88,10 @@ function stitches({ model, prediction }: CouponResult): Fact[] {
       ? []
       : [
           { label: 'Peak force of one stitch', value: amount(law.peak.force, 'force', digits) },
-          { label: 'Opening at that force', value: amount(law.peak.opening, 'length', digits) },
+          {
+            label: `${model.coupon.specimen.kind === 'enf' ? 'Sliding' : 'Opening'} at that force`,
+            value: amount(law.peak.opening, 'length', digits),
+          },
         ]),
   ];
 }
@@ -139,9 +142,10 @@ function found({ model, prediction }: CouponResult, units: UnitSystem): Fact[] {
       ? []
       : [
           {
-            label: 'Most that the arms can show',
+            label: 'Arms reach their breaking strain at the crack tip at',
             value: amount(toughness.ceiling, 'toughness'),
-            remark: 'beyond it they break, whatever the stitches',
+            remark:
+              'E h eps²/3 of a homogeneous arm; a reading may pass it somewhat, since the sharpest bend lies at a row behind the tip',
           },
         ]),
   ];
@@ -154,7 +158,7 @@ function tested({ model: { test }, prediction }: CouponResult): Fact[] {
     {
       label: 'Peak force as tested',
       value: amount(test.peakForce, 'force'),
-      remark: `the single values of the parameters give ${formatNumber(off, digits)} times that`,
+      remark: `the middle values of the parameters give ${formatNumber(off, digits)} times that`,
     },
   ];
 }

@@ -87,7 +87,7 @@ function recordFigure(result: SpecimenResult, name: string, id: string, units: U
     ],
     marks,
     units,
-    summary: `${events.length} events, with the single values of the parameters. The table of events tells their order.`,
+    summary: `${events.length} events, with the middle values of the parameters. The table of events tells their order.`,
   });
 }
 
@@ -105,7 +105,7 @@ function eventsTable({ events }: SpecimenResult, id: string): Block[] {
   return [
     table(
       `${id}-events`,
-      'What happens, in order; loads and places at the moment, with the single values of the parameters',
+      'What happens, in order; loads and places at the moment, with the middle values of the parameters',
       [
         { label: 'Event' },
         { label: 'Load', kind: 'force' },

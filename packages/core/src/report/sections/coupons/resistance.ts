@@ -34,10 +34,10 @@ export function resistanceFigure({ model, prediction }: CouponResult, id: string
         steady === undefined
           ? level('what a tester reads, median', specimen.median, to, specimen)
           : level('steady, median', steady.median, to, steady),
-        ...(ceiling === undefined ? [] : [level('most that the arms can show', ceiling, to)]),
+        ...(ceiling === undefined ? [] : [level('arms reach breaking strain at the tip', ceiling, to)]),
       ],
       units,
-      summary: 'Both curves are those of the single values of the parameters.',
+      summary: 'Both curves are those of the middle values of the parameters.',
     }),
   ];
 }

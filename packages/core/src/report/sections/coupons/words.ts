@@ -1,4 +1,4 @@
-import type { CouponPrediction, CouponSpecimen, Verdict } from '../../../fracture/index.js';
+import type { Coupon, CouponPrediction, CouponSpecimen, Verdict } from '../../../fracture/index.js';
 import {
   displayNumber,
   formatNumber,
@@ -7,6 +7,9 @@ import {
   type UnitSystem,
 } from '../../../quantity/index.js';
 import type { Interval } from '../../../stitch/index.js';
+import type { Cell } from '../../blocks.js';
+import { amount } from '../build.js';
+import { shareWords } from '../shares.js';
 
 /** What gives way, for a table. */
 export const limitWords: Readonly<Record<Verdict, string>> = {
@@ -74,6 +77,34 @@ export const times = (value: number): string => formatNumber(value, digits);
 /** The verdicts that some sample has, the most frequent first. */
 export const sharesInOrder = ({ shares }: Pick<CouponPrediction, 'shares'>): (readonly [Verdict, number])[] =>
   (Object.entries(shares) as [Verdict, number][]).filter(([, share]) => share > 0).sort(([, a], [, b]) => b - a);
+
+/** What limits most of the samples. */
+export function majorityOf({ shares, verdict }: Pick<CouponPrediction, 'shares' | 'verdict'>): Verdict {
+  const [most] = sharesInOrder({ shares });
+  return most === undefined || shares[verdict.first] >= most[1] ? verdict.first : most[0];
+}
+
+/** Each verdict that some sample has with its share in words, the most frequent first. */
+export function sharesInWords(prediction: Pick<CouponPrediction, 'shares'>): (readonly [Verdict, string])[] {
+  const all = sharesInOrder(prediction);
+  const words = shareWords(all.map(([, share]) => share));
+  return all.map(([what], i) => [what, words[i] ?? '']);
+}
+
+/** The share of the samples in words in which one thing limits. */
+export const shareOf = (prediction: Pick<CouponPrediction, 'shares'>, what: Verdict): string =>
+  sharesInWords(prediction).find(([one]) => one === what)?.[1] ?? '0 %';
+
+/** Below the depth by more than this share a split has an end. */
+const through = 1e-6;
+
+/** Whether a split of a wedged edge goes through the whole depth of the bond. */
+export const runsThrough = (split: number, { specimen }: Pick<Coupon, 'specimen'>): boolean =>
+  specimen.kind === 'wedge' && split >= specimen.depth * (1 - through);
+
+/** A length at which a split stops, in words where it does not. */
+export const splitCell = (split: number, coupon: Pick<Coupon, 'specimen'>): Cell =>
+  runsThrough(split, coupon) ? 'runs through' : amount(split, 'length', digits);
 
 /** Arms in words: the name once when both are of one laminate. */
 export const armWords = ([upper, lower]: readonly [string, string]): string =>

@@ -4,6 +4,7 @@ import type { BridgingFailure, Interval } from '../../../stitch/index.js';
 import type { Block, Cell } from '../../blocks.js';
 import { amount, amountOr, heading, listOf, table } from '../build.js';
 import { furtherNotes } from '../further-notes.js';
+import { shareWords } from '../shares.js';
 import { bridgingFigure } from './bridging-figure.js';
 
 /** What gives way, as a sentence. */
@@ -33,17 +34,45 @@ function wayWords(name: string, { law, interval }: StitchLaw): string {
     .sort(([, a], [, b]) => b - a);
   const [only] = ways;
   if (ways.length === 1 && only !== undefined) return `${name}: ${waysWords[only[0]]} in all samples`;
-  const parts = ways.map(([way, share]) => `${waysWords[way]} in ${formatQuantity(share, 'fraction', { digits: 3 })}`);
+  const shares = shareWords(ways.map(([, share]) => share));
+  const parts = ways.map(([way], i) => `${waysWords[way]} in ${shares[i]}`);
   return `${name}, of the samples: ${parts.join('; ')}`;
 }
 
 const edgeBandWords =
   'rows near an edge are judged one by one: a crack from the edge meets one row after the other and never a full bridged zone, so that no steady toughness is given for them; simulate them with a coupon of type wedge';
 
+/** Share of a range within which a value is about its median. */
+const nearMiddle = 0.1;
+
+function placeInRange(value: number, { median, low, high }: Interval): string {
+  if (value < low) return 'below the low end of its range';
+  if (value > high) return 'above the high end of its range';
+  if (Math.abs(value - median) <= nearMiddle * (high - low)) return 'about the middle of its range';
+  return `in the ${value < median ? 'lower' : 'upper'} half of its range`;
+}
+
+/** Where the single values of a computed law lie in their ranges; nothing where all are about the middle. @param rigid bends and locks are taken not to give */
+export function placesInRanges({ law, interval }: StitchLaw, rigid: boolean): string[] {
+  if (interval === undefined || law.measured === true) return [];
+  const places = [
+    ['peak force', placeInRange(law.peak.force, interval.peak)],
+    ['opening at the peak', placeInRange(law.peak.opening, interval.opening)],
+    ['work', placeInRange(law.work, interval.work)],
+  ] as const;
+  if (places.every(([, place]) => place.startsWith('about'))) return [];
+  const give =
+    rigid && law.peak.opening < interval.opening.median
+      ? ': they take none of the give of bends and locks that nobody has measured'
+      : '';
+  return [`the single values of opening: ${places.map(([name, place]) => `${name} ${place}`).join(', ')}${give}`];
+}
+
 /** What gives way, and what the reader must know of the values. */
-function statements(holding: StitchHolding, units: UnitSystem): string[] {
+function statements({ model, holding }: Pick<StitchingResult, 'model' | 'holding'>, units: UnitSystem): string[] {
   const { opening, sliding, missing, edgeBand, across, along, toughnessAdded } = holding;
-  const low = opening?.interval !== undefined && opening.law.work <= opening.interval.work.median;
+  const { parameters, bends } = model.bridging;
+  const rigid = parameters.beddingIn === undefined && bends !== 'yielding';
   const ceilings = [across, along].flatMap((one) => (one?.ceiling === undefined ? [] : [one.ceiling]));
   const ceiling = Math.min(...ceilings);
   const show = (value: number): string => formatQuantity(value, 'toughness', { units });
@@ -51,15 +80,11 @@ function statements(holding: StitchHolding, units: UnitSystem): string[] {
     ...placeWords(holding, units),
     ...(opening === undefined ? [] : [wayWords('opening', opening)]),
     ...(sliding === undefined ? [] : [wayWords('sliding', sliding)]),
-    ...(low
-      ? [
-          'the single values lie in the lower half of their ranges: they take none of the give of bends and locks that nobody has measured',
-        ]
-      : []),
+    ...(opening === undefined ? [] : placesInRanges(opening, rigid)),
     ...(edgeBand ? [edgeBandWords] : []),
     ...(ceilings.length > 0 && toughnessAdded !== undefined && toughnessAdded.value > ceiling
       ? [
-          `THE HALVES OF THE LAMINATE BREAK FIRST: at ${show(ceiling)}, less than the ${show(toughnessAdded.value)} that the stitches would add`,
+          `THE HALVES OF THE LAMINATE BREAK FIRST: they reach their breaking strain at the crack tip at ${show(ceiling)}, less than the ${show(toughnessAdded.value)} that the stitches would add`,
         ]
       : []),
     ...(missing.length === 0
@@ -139,7 +164,7 @@ function growthTable({ across, along }: StitchHolding, id: string): Block[] {
   return [
     table(
       `${id}-zone`,
-      'How long a bridged zone is, with the halves of the laminate as arms: as computed, and the growth among stitches that a full one may need; the distance of the rows over the bridging length tells how coarse they are; last the toughness at which the arms break',
+      'How long a bridged zone is, with the halves of the laminate as arms: as computed, and the growth among stitches that a full one may need; the distance of the rows over the bridging length tells how coarse they are; last the toughness at which the arms reach their breaking strain at the crack tip',
       [
         { label: 'Growth' },
         { label: 'Bridging length', kind: 'length' },
@@ -161,7 +186,7 @@ export function stitchHoldingBlocks({ model, holding }: StitchingResult, planId:
   const laws = namedLaws(holding);
   return [
     heading(3, 'What one stitch holds', id),
-    ...listOf(statements(holding, units)),
+    ...listOf(statements({ model, holding }, units)),
     ...(laws.length === 0 ? [] : [lawTable(holding, id), bridgingFigure(model, laws, id, units)]),
     ...addedFacts(holding, units),
     ...growthTable(holding, id),
