@@ -2,7 +2,7 @@ import { watch } from 'node:fs';
 import { realpath } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { changesText, differencesBetween, type UnitSystem } from '@selvage/core';
+import { changesText, differencesBetween, partsOnlyIn, type UnitSystem } from '@selvage/core';
 import type { Given } from './command.js';
 import { type ExitCode, exit } from './exit.js';
 import { type Input, readInput } from './input.js';
@@ -35,7 +35,13 @@ export async function watchDesigns(given: Given, compute: Computing): Promise<Ex
   let inputs = await read();
   let good = await round({}, inputs, compute);
   for await (const _ of saves(await Promise.all(names.map((name) => realpath(name))))) {
-    const next = await read().catch(() => inputs);
+    const next = await read().catch(async (error: unknown) => {
+      if (!(error instanceof Stop)) throw error;
+      await stderrText(
+        `${error.message.trimEnd()}\n${clock()} the numbers above still hold; waiting for the next save\n`,
+      );
+      return inputs;
+    });
     if (next.every(({ bytes }, i) => Buffer.compare(bytes, inputs[i]?.bytes ?? bytes) === 0)) continue;
     inputs = next;
     good = await round(good, inputs, compute);
@@ -106,10 +112,17 @@ function whatChanged({ first, last }: Good, now: Watched): string {
 function changesSince(before: Watched, { units, reports }: Watched): string {
   return [...reports]
     .map(([name, report]) => {
-      const text = changesText(differencesBetween(before.reports.get(name), report), { units });
+      const was = before.reports.get(name);
+      const text = `${onlyIn('gone', was, report)}${onlyIn('new', report, was)}${changesText(differencesBetween(was, report), { units })}`;
       return reports.size === 1 || text === '' ? text : `${name}:\n${text}`;
     })
     .join('');
+}
+
+/** Parts that one report has and the other does not, in a line. */
+function onlyIn(word: string, one: unknown, other: unknown): string {
+  const parts = partsOnlyIn(one, other);
+  return parts.length === 0 ? '' : `  ${word}: ${parts.join(', ')}\n`;
 }
 
 /** Fires when the user interrupts, or when nobody reads any more. */

@@ -237,6 +237,7 @@ export {
   isSearchComplete,
   mergeSearches,
   parseVariation,
+  partsOnlyIn,
   proposeGeneration,
   rangeBlocks,
   readSearchState,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assemble, compute, designInputs, variantText } from '../../../packages/core/src/design/index.js';
 import { comparisonReport, render } from '../../../packages/core/src/report/index.js';
-import { compare, differencesBetween } from '../../../packages/core/src/study/index.js';
+import { compare, differencesBetween, partsOnlyIn } from '../../../packages/core/src/study/index.js';
 import { plate } from './designs.js';
 
 const opened = (name: string, text: string) => {
@@ -84,7 +84,7 @@ describe('designs side by side', () => {
     const report = comparisonReport(found);
     const text = render(report, 'text');
     expect(text).toMatch(/stitching\.rows\.pitch +4 mm +2 mm +5 mm/);
-    expect(text).toContain('+11.1 %');
+    expect(text).toContain('11.1 %');
     const page = render(report, 'html');
     expect(page).toContain('<figure id="figure-compare-plate-polar">');
     for (const name of ['plain', 'finer', 'looser']) expect(page).toContain(name);
@@ -96,6 +96,21 @@ describe('designs side by side', () => {
 });
 
 describe('differences', () => {
+  it('count nothing in percent of round-off', () => {
+    const of = (z: number) => ({ plies: [{ z: -1e-3 }, { z }, { z: 1e-3 }] });
+    expect(differencesBetween(of(1e-19), of(-2e-4))).toEqual([{ path: 'plies.1.z', from: 0, to: -2e-4, rank: 2 }]);
+  });
+
+  it('name the parts that only one has, once', () => {
+    const one = {
+      stitching: { rows: { density: 1, notes: ['x'] } },
+      laminates: { a: { t: 1, E: 2 } },
+      targets: [{ quantity: 'q', value: 1, met: true }],
+    };
+    expect(partsOnlyIn(one, { laminates: { a: { t: 1 } } })).toEqual(['stitching', 'laminates.a.E', 'target q']);
+    expect(partsOnlyIn(one, one)).toEqual([]);
+  });
+
   it('leave out what is round-off beside its neighbours', () => {
     expect(differencesBetween({ A: [[1e8, 1e-9]] }, { A: [[1e8, -3e-9]] })).toEqual([]);
   });

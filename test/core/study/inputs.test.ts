@@ -57,6 +57,13 @@ describe('the inputs of a design file', () => {
     expect(problemOf(() => variantText(inputs, [{ path: 'title.x', value: 1 }])).code).toBe('unknown-name');
   });
 
+  it('in a section that is not there ask for the section', () => {
+    const change = { path: 'materials.cloth.strengths.Xt', value: '1 GPa' };
+    expect(problemOf(() => variant(inputs, [change])).message).toBe(
+      'the design file has no `materials.cloth.strengths`, so no `materials.cloth.strengths.Xt`',
+    );
+  });
+
   it('are single values, not sections', () => {
     expect(problemOf(() => inputAt(inputs, 'stitching.rows')).code).toBe('unknown-name');
   });

@@ -23,6 +23,10 @@ describe('a variation as typed', () => {
     expect(parseVariation('a.needle=90,110').values).toEqual([90, 110]);
   });
 
+  it('has an exact zero', () => {
+    expect(parseVariation('a.nu=-0.2..0.4:7').values[2]).toBe(0);
+  });
+
   it('is refused where it is neither', () => {
     for (const text of [
       'pitch',
@@ -33,6 +37,7 @@ describe('a variation as typed', () => {
       'a=2mm..8mm:1',
       'a=2mm..8mm:2000',
       'a=x..8mm:3',
+      'a=3mm,,4mm',
     ]) {
       expect(
         codeOf(() => parseVariation(text)),
@@ -89,6 +94,8 @@ describe('a sweep', () => {
       'unknown-name',
     );
     expect(codeOf(() => sweep(inputs, [pitch], ['stitching.rows.densty']))).toBe('unknown-name');
+    const negative = problemsIn(() => sweep(inputs, [parseVariation('stitching.rows.pitch=-1mm,0mm')], [density]));
+    expect(negative[0]!.message).toContain('(tried stitching.rows.pitch = -1mm)');
   });
 
   it('takes one or two inputs, some quantity, and no more points than can be read', () => {

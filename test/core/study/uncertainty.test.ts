@@ -34,6 +34,7 @@ describe('tolerances of a design', () => {
 
   it.each([
     ['{ input: stitching.rows.pich, relative: 1 % }', 'unknown-name', 'stitching.rows.pich'],
+    ['{ input: targets.0.atMost, relative: 1 % }', 'out-of-range', 'targets.0.atMost'],
     ['{ input: laminates.plate.stack, relative: 1 % }', 'not-a-number', 'laminates.plate.stack'],
     ['{ input: stitching.rows.pitch, plusMinus: 1 N }', 'unit-mismatch', '1 N'],
     ['{ input: stitching.rows.pitch, plusMinus: some }', 'not-a-number', 'some'],
@@ -98,6 +99,37 @@ describe('uncertainty of a design', () => {
     expect(Math.abs(d!.causes[2]!.value - s / (p + s))).toBeLessThan(0.06);
     const t = 0.05 ** 2;
     expect(Math.abs(m!.causes[0]!.value - t / (t + p + s))).toBeLessThan(0.06);
+  });
+
+  it('takes round-off for no scatter', () => {
+    const { quantities, notes } = uncertainty(withTolerances(pitch), ['laminates.plate.inPlane.Ex'], { samples: 100 });
+    const [still] = quantities;
+    expect(still!.summary.standardDeviation.value).toBe(0);
+    expect(still!.linear.standardDeviation).toBe(0);
+    expect(still!.causes[0]).toEqual({ value: 0, low: 0, high: 0 });
+    expect(notes.filter(({ level }) => level === 'warning')).toEqual([]);
+    // Thickness does not move a modulus, but changes its last digits.
+    const thicker = uncertainty(
+      designInputs(`format: 1
+title: Plies
+materials:
+  ud: { kind: ply, E1: 181 GPa, E2: 10.3 GPa, G12: 7.17 GPa, nu12: 0.28, thickness: 0.125 mm }
+laminates:
+  skin: { material: ud, stack: "[0/±45/90]s" }
+tolerances:
+  - { input: materials.ud.thickness, relative: 5 % }
+`),
+      ['laminates.skin.inPlane.Ex'],
+      { samples: 100 },
+    );
+    expect(thicker.quantities[0]!.summary.standardDeviation.value).toBe(0);
+    expect(thicker.quantities[0]!.convergence.settled).toBe(true);
+  });
+
+  it('warns of a range that leaves the value of the design out', () => {
+    const off = '{ input: stitching.rows.pitch, between: [5 mm, 6 mm], distribution: uniform }';
+    const { notes } = uncertainty(withTolerances(off), [density], { samples: 100 });
+    expect(notes.some(({ level, text }) => level === 'warning' && text.includes('stitching.rows.pitch'))).toBe(true);
   });
 
   it('gives the same bits for the same seed and others for another', () => {

@@ -25,7 +25,10 @@ export async function run(given: Given): Promise<ExitCode> {
   const inputs = [];
   for (const file of files) inputs.push(await readInput(file, given.command));
   const { designs } = await once(given, inputs, true);
-  return judgeTargets({ data: { targets: designs.flatMap(({ results }) => results.targets) } });
+  const targets = designs.flatMap(({ name, results }) =>
+    results.targets.map((target) => ({ ...target, quantity: `${target.quantity} of ${name}` })),
+  );
+  return judgeTargets({ data: { targets } });
 }
 
 /** One comparison; `print` is whether it also goes to standard output. */

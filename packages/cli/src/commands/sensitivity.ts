@@ -10,8 +10,8 @@ export async function run(given: Given): Promise<ExitCode> {
   formatOf(given);
   const [file = '-'] = given.positionals;
   const step = given.values.get('step');
-  if (step !== undefined && !(Number(step) > 0 && Number(step) < 0.5)) {
-    throw usageStop(`\`--step\` is ${step}, must be above 0 and below 0.5`, given.command);
+  if (step !== undefined && !(Number(step) >= 1e-6 && Number(step) < 0.5)) {
+    throw usageStop(`\`--step\` is ${step}, must be at least 0.000001 and below 0.5`, given.command);
   }
   const out = given.values.get('out');
   await demandSeparate(file, out === undefined || out === '-' ? [] : [out]);

@@ -1,4 +1,4 @@
-import { parseVariation, sweep, sweepReport } from '@selvage/core';
+import { parseVariation, SelvageError, sweep, sweepReport, type Variation } from '@selvage/core';
 import type { Given } from '../command.js';
 import { type ExitCode, exit } from '../exit.js';
 import { demandSeparate } from '../output.js';
@@ -15,8 +15,20 @@ export async function run(given: Given): Promise<ExitCode> {
   await demandSeparate(file, out === undefined || out === '-' ? [] : [out]);
   const opened = await openDesign(file, given);
   const quantities = quantitiesOf(given, opened);
-  const found = studied(opened.input.name, given, () => sweep(opened.inputs, vary.map(parseVariation), quantities));
+  const variations = vary.map((text) => variationOf(text, given));
+  const found = studied(opened.input.name, given, () => sweep(opened.inputs, variations, quantities));
   const units = unitsOf(given).units ?? opened.inputs.design.units ?? 'metric';
   await present(sweepReport(found, { units }), given);
   return exit.fine;
+}
+
+/** What `--vary` says. @throws Stop 64 */
+function variationOf(text: string, given: Given): Variation {
+  try {
+    return parseVariation(text);
+  } catch (error) {
+    if (!(error instanceof SelvageError)) throw error;
+    const [problem] = error.problems;
+    throw usageStop(`\`--vary\` ${problem?.message}: ${problem?.allowed}`, given.command);
+  }
 }

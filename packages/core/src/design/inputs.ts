@@ -64,7 +64,7 @@ function noInput(path: string, keys: Path, part: string, value: unknown): Proble
   const names = isHolder(value) ? Object.keys(value) : [];
   return {
     code: 'unknown-name',
-    message: `the design file has no \`${path}\``,
+    message: `the design file has no \`${[...keys, part].join('.')}\`${[...keys, part].join('.') === path ? '' : `, so no \`${path}\``}`,
     allowed:
       names.length === 0
         ? `\`${keys.join('.')}\` has nothing below it`

@@ -32,14 +32,18 @@ export function xoshiro128(state: RandomState): () => number {
   return wordsFrom(state).next;
 }
 
-/** Four well-mixed words from one seed: successive odd steps through the finishing function of a 32-bit hash. */
+/** The finishing function of a 32-bit hash: every bit of the result depends on every bit given. */
+function finished(bits: number): number {
+  let x = bits | 0;
+  x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
+  x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35);
+  return x ^ (x >>> 16);
+}
+
+/** Four well-mixed words from one seed: successive odd steps through the hash, each moved on by the bits of the seed above the lowest 32. */
 function spread(seed: number): RandomState {
-  const word = (k: number) => {
-    let x = (seed + Math.imul(k, 0x9e3779b9)) | 0;
-    x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
-    x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35);
-    return x ^ (x >>> 16);
-  };
+  const above = finished(Math.trunc(seed / 2 ** 32));
+  const word = (k: number) => finished((seed | 0) + Math.imul(k, 0x9e3779b9) + Math.imul(above, k));
   return [word(1), word(2), word(3), word(4)];
 }
 
@@ -51,7 +55,7 @@ export interface RandomGenerator {
 
 /**
  * Numbers spread evenly over 0 to 1, both left out, with the state of the generator: from a state kept they go on with the same bits.
- * @param start a seed, of which the lowest 32 bits count, or the state of an earlier generator
+ * @param start a seed, any whole number up to 2^53 - 1, or the state of an earlier generator
  * @source xoshiro128** as above
  */
 export function randomGenerator(start: number | RandomState): RandomGenerator {
@@ -61,7 +65,7 @@ export function randomGenerator(start: number | RandomState): RandomGenerator {
 
 /**
  * Numbers spread evenly over 0 to 1, both left out: the same from the same seed on every machine.
- * @param seed any whole number; its lowest 32 bits count
+ * @param seed any whole number up to 2^53 - 1
  * @source xoshiro128** as above
  */
 export function uniformRandom(seed: number): () => number {

@@ -19,8 +19,23 @@ export function amountOf(value: InputValue): Amount | undefined {
   return { number: Number(number), unit };
 }
 
+/** Digits beyond which a number in a design file says nothing. */
+const digits = 12;
+
 /** An amount as it is written in a design file. */
-export const written = ({ number, unit }: Amount): InputValue => (unit === '' ? number : `${number} ${unit}`);
+export function written({ number, unit }: Amount): InputValue {
+  const rounded = Number(number.toPrecision(digits));
+  return unit === '' ? rounded : `${rounded} ${unit}`;
+}
+
+/** Sections and keys in which no number is an input of mechanics. */
+const aside = /^(format|title|notes|targets|search|tolerances)(\.|$)|\.(note|title|label|source|basis)$/;
+
+/** Whether results may follow from what stands at a path of a design file. */
+export const isInput = (path: string): boolean => !aside.test(path);
+
+/** Below this share of a quantity a change of it is round-off. */
+export const roundOff = 1e-10;
 
 /** The number of an amount in another unit of the same dimension; undefined for another dimension. */
 export function numberIn(amount: Amount, unit: string): number | undefined {

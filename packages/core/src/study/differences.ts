@@ -89,9 +89,24 @@ export function differencesBetween(before: unknown, after: unknown): Difference[
     const from = was.value;
     const rank = rankOf(path);
     if (typeof from === 'number' && typeof to === 'number') {
-      if (Math.abs(to - from) <= roundOff * (scaleOf.get(kindOf(path)) ?? 0)) continue;
-      found.push({ path, from, to, rank, ...(from === 0 ? {} : { percent: (100 * (to - from)) / Math.abs(from) }) });
+      const noise = roundOff * (scaleOf.get(kindOf(path)) ?? 0);
+      if (Math.abs(to - from) <= noise) continue;
+      const [a, b] = [from, to].map((value) => (Math.abs(value) <= noise ? 0 : value)) as [number, number];
+      found.push({ path, from: a, to: b, rank, ...(a === 0 ? {} : { percent: (100 * (b - a)) / Math.abs(a) }) });
     } else found.push({ path, from, to, rank });
   }
   return found.sort(byImportance);
+}
+
+const parents = (path: string): string[] => path.split('.').map((_, i, keys) => keys.slice(0, i + 1).join('.'));
+
+/** The uppermost parts of one JSON report that another does not have: `stitching.edge-rows`, `target laminates.skin.thickness`. */
+export function partsOnlyIn(one: unknown, other: unknown): string[] {
+  const known = new Set([...document(other).keys()].flatMap(parents));
+  const parts = [...document(one).keys()]
+    .filter((path) => !/\b(notes|sources)(\.|$)/.test(path))
+    .flatMap((path) => parents(path).find((part) => !known.has(part)) ?? [])
+    // Longer and shorter lists are no parts.
+    .filter((part) => !/\.\d+$/.test(part));
+  return [...new Set(parts)].map((part) => part.replace(/^(target .+)\.(value|met)$/, '$1'));
 }

@@ -1,6 +1,6 @@
 export type { Amount } from './amount.js';
 export { type ComparedDesign, type Comparison, compare, type DifferingInput, type MovedQuantity } from './compare.js';
-export { type Difference, differencesBetween } from './differences.js';
+export { type Difference, differencesBetween, partsOnlyIn } from './differences.js';
 export { type Evaluated, type Evaluation, evaluateDesign, evaluateVariant, type Wanted } from './evaluate.js';
 export { type Convergence, convergence } from './method/convergence.js';
 export { type CorrelationRatioOptions, correlationRatio } from './method/correlation-ratio.js';

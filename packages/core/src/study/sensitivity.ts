@@ -1,7 +1,7 @@
 import { type DesignInputs, type InputChange, inputList, kindAt } from '../design/index.js';
 import { fail } from '../problem/index.js';
 import type { KindName } from '../quantity/index.js';
-import { type Amount, amountOf, written } from './amount.js';
+import { type Amount, amountOf, isInput, roundOff, written } from './amount.js';
 import { evaluateDesign, evaluateVariant } from './evaluate.js';
 import { momentsOf } from './method/distribution-moments.js';
 import { uncertainInputs } from './tolerances.js';
@@ -42,11 +42,8 @@ export interface SensitivityOptions {
   readonly steps?: Readonly<Record<string, number>>;
 }
 
-/** Sections in which no number is an input of mechanics. */
-const aside = /^(format|title|notes|targets|search|tolerances)(\.|$)|\.(note|title|label|source|basis)$/;
-
 /** An input that is a number of mechanics. */
-const movable = ({ path, value }: InputChange): Amount | undefined => (aside.test(path) ? undefined : amountOf(value));
+const movable = ({ path, value }: InputChange): Amount | undefined => (isInput(path) ? amountOf(value) : undefined);
 
 /** No input is moved by more than this share of its value. */
 const mostMoved = 0.4;
@@ -62,14 +59,14 @@ function toleranceShares(inputs: DesignInputs): ReadonlyMap<string, number> {
   );
 }
 
-/** Below this a change of a quantity is round-off. */
-const roundOff = 1e-10;
+/** Smaller steps drown in round-off. */
+const leastStep = 1e-6;
 
 /**
  * Elasticities of quantities with respect to every number of a design file, each moved up and down: by the standard deviation of its tolerance where the
  * design gives one, else by the common step.
  * @param quantities dotted paths of numbers in the JSON report
- * @throws SelvageError `unknown-name` a quantity that is not there; `out-of-range` no quantity, a step not above 0 and below 0.5
+ * @throws SelvageError `unknown-name` a quantity that is not there; `out-of-range` no quantity, a step below 1e-6 or not below 0.5
  */
 export function sensitivity(
   inputs: DesignInputs,
@@ -78,11 +75,11 @@ export function sensitivity(
 ): Sensitivity {
   if (quantities.length === 0) fail({ code: 'out-of-range', message: 'no quantity', allowed: 'one or more' });
   for (const one of [step, ...Object.values(steps)]) {
-    if (one > 0 && one < 0.5) continue;
+    if (one >= leastStep && one < 0.5) continue;
     fail({
       code: 'out-of-range',
-      message: `step = ${one}, must be above 0 and below 0.5`,
-      allowed: 'above 0, below 0.5',
+      message: `step = ${one}, must be at least ${leastStep} and below 0.5`,
+      allowed: `at least ${leastStep}, below 0.5`,
     });
   }
   const base = evaluateDesign(inputs.design, { quantities }).values;

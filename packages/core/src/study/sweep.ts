@@ -47,8 +47,12 @@ export function sweep(inputs: DesignInputs, variations: readonly Variation[], qu
   });
   const first = points[0];
   // A path that is nowhere, a value that nothing takes: no table of the same complaint.
-  if (first?.problems !== undefined && points.every(({ values }) => values === undefined))
-    throw new SelvageError(first.problems);
+  if (first?.problems !== undefined && points.every(({ values }) => values === undefined)) {
+    const tried = first.inputs.map((value, i) => `${variations[i]?.path} = ${value}`).join(', ');
+    throw new SelvageError(
+      first.problems.map((problem) => ({ ...problem, message: `${problem.message} (tried ${tried})` })),
+    );
+  }
   return { variations, quantities: quantities.map((path) => ({ path, kind: kindAt(path.split('.')) })), points };
 }
 

@@ -1,6 +1,7 @@
 import { type DesignInputs, inputAt, locateIn, type ToleranceEntry } from '../design/index.js';
 import { fail, type Path, SelvageError } from '../problem/index.js';
-import { type Amount, amountOf, numberIn } from './amount.js';
+import { formatNumber } from '../quantity/index.js';
+import { type Amount, amountOf, isInput, numberIn } from './amount.js';
 import { type Distribution, demandDistribution } from './method/distributions.js';
 
 /** An input that is not exactly known: how its number, in the unit it is written in, is spread. */
@@ -48,7 +49,7 @@ function endsOf(entry: ToleranceEntry, { number, unit }: Amount, at: Path): read
   if (!(half > 0)) {
     fail({
       code: 'out-of-range',
-      message: `half the range of \`${entry.input}\` is ${half}`,
+      message: `half the range of \`${entry.input}\` is ${formatNumber(half)}`,
       allowed: 'above 0',
       path: entry.plusMinus === undefined ? at : [...at, 'plusMinus'],
     });
@@ -58,12 +59,13 @@ function endsOf(entry: ToleranceEntry, { number, unit }: Amount, at: Path): read
 
 function distributionOf(entry: ToleranceEntry, amount: Amount, at: Path): Distribution {
   const [low, high] = endsOf(entry, amount, at);
-  const { number } = amount;
+  const { number, unit } = amount;
+  const inWords = unit === '' ? '' : ` ${unit}`;
   const kind = entry.distribution ?? 'normal';
   if (!(low < high)) {
     fail({
       code: 'contradiction',
-      message: `a range from ${low} to ${high}`,
+      message: `a range from ${formatNumber(low)} to ${formatNumber(high)}${inWords}`,
       allowed: 'a low end below the high one',
       path: at,
     });
@@ -72,7 +74,12 @@ function distributionOf(entry: ToleranceEntry, amount: Amount, at: Path): Distri
   if (kind === 'triangular') return { kind, low, likeliest: Math.min(high, Math.max(low, number)), high };
   if (kind === 'normal') return { kind, mean: (low + high) / 2, standardDeviation: (high - low) / (2 * deviations) };
   if (!(low > 0)) {
-    fail({ code: 'out-of-range', message: `a lognormal range from ${low}`, allowed: 'ends above 0', path: at });
+    fail({
+      code: 'out-of-range',
+      message: `a lognormal range from ${formatNumber(low)}${inWords}`,
+      allowed: 'ends above 0',
+      path: at,
+    });
   }
   return { kind, median: Math.sqrt(low * high), logDeviation: Math.log(high / low) / (2 * deviations) };
 }
@@ -84,13 +91,21 @@ function distributionOf(entry: ToleranceEntry, amount: Amount, at: Path): Distri
  * value of the design as the likeliest).
  *
  * @throws SelvageError with the place of the tolerance: `unknown-name` no such input; `not-a-number` an input or an end that is no number; `unit-mismatch`;
- * `missing-key` no range; `contradiction` a range given twice, an input named twice, a range that does not rise; `out-of-range`
+ * `missing-key` no range; `out-of-range` something that no result follows from; `contradiction` a range given twice, an input named twice, a range that does not rise; `out-of-range`
  */
 export function uncertainInputs(inputs: DesignInputs): readonly UncertainInput[] {
   const seen = new Set<string>();
   return (inputs.design.tolerances ?? []).map((entry, i) => {
     const at = ['tolerances', i];
     try {
+      if (!isInput(entry.input)) {
+        fail({
+          code: 'out-of-range',
+          message: `no result follows from \`${entry.input}\``,
+          allowed: 'a number of materials, threads, laminates, stitching, loads or coupons',
+          path: [...at, 'input'],
+        });
+      }
       const amount = amountOf(inputAt(inputs, entry.input));
       if (amount === undefined) {
         return fail({

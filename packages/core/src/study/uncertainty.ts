@@ -3,7 +3,7 @@ import { uniformRandom } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../provenance/index.js';
 import type { KindName } from '../quantity/index.js';
-import { written } from './amount.js';
+import { roundOff, written } from './amount.js';
 import { evaluateDesign, evaluateVariant } from './evaluate.js';
 import { type Convergence, convergence } from './method/convergence.js';
 import { correlationRatio } from './method/correlation-ratio.js';
@@ -88,6 +88,7 @@ export function uncertainty(
   const nominal = evaluateDesign(inputs.design, { quantities, targets: true });
   const judged = nominal.targets;
   const wanted = [...quantities, ...judged.map(({ quantity }) => quantity)];
+  const single = [...nominal.values, ...judged.map(({ value }) => value)];
   const rows = sampleRows(
     uncertain.map(({ distribution }) => distribution),
     samples,
@@ -104,7 +105,7 @@ export function uncertainty(
       continue;
     }
     kept[count] = row;
-    for (const [q, column] of columns.entries()) column[count] = found.values[q] ?? 0;
+    for (const [q, column] of columns.entries()) column[count] = withoutRoundOff(found.values[q] ?? 0, single[q] ?? 0);
     count++;
   }
   if (samples - count > mostFailed * samples) {
@@ -125,7 +126,7 @@ export function uncertainty(
       path,
       kind: kindAt(path.split('.')),
       nominal: nominal.values[q] ?? 0,
-      linear: linearOf(inputs, uncertain, path),
+      linear: linearOf(inputs, uncertain, path, nominal.values[q] ?? 0),
       summary: sampleSummary(column),
       convergence: convergence(column),
       causes: drawn.map((input) => correlationRatio(input, column, { seed })),
@@ -146,7 +147,7 @@ export function uncertainty(
     quantities: found,
     targets,
     ...(all !== undefined && { allMet: all }),
-    notes: notesOf(found, samples - count, samples, reason),
+    notes: [...rangeNotes(uncertain), ...notesOf(found, samples - count, samples, reason)],
     sources: uniqueSources(...found.flatMap(({ linear, summary }) => [linear.sources, summary.sources]), [
       'wilson-1927',
     ]),
@@ -161,18 +162,27 @@ function check(samples: number, quantities: readonly string[]): void {
   if (quantities.length === 0) refuse('no quantity', 'one or more numbers of the JSON report');
 }
 
-function linearOf(inputs: DesignInputs, uncertain: readonly UncertainInput[], quantity: string): LinearMoments {
+function linearOf(
+  inputs: DesignInputs,
+  uncertain: readonly UncertainInput[],
+  quantity: string,
+  nominal: number,
+): LinearMoments {
   const width = uncertain.length;
   return linearMoments(
     uncertain.map(({ distribution }) => momentsOf(distribution)),
     (points, count, outputs) => {
       for (let row = 0; row < count; row++) {
         const found = evaluateVariant(inputs, changesOf(uncertain, points, row * width), { quantities: [quantity] });
-        outputs[row] = 'values' in found ? (found.values[0] ?? 0) : Number.NaN;
+        outputs[row] = 'values' in found ? withoutRoundOff(found.values[0] ?? 0, nominal) : Number.NaN;
       }
     },
   );
 }
+
+/** A value that differs from that of the design by round-off is that. */
+const withoutRoundOff = (value: number, nominal: number): number =>
+  Math.abs(value - nominal) <= roundOff * Math.abs(nominal) ? nominal : value;
 
 /** The share of samples in which every hard target is met. */
 function together(
@@ -192,6 +202,15 @@ function together(
   );
   return limitProbability(met, { atLeast: 1 });
 }
+
+/** Ranges that leave out the value of the design. */
+const rangeNotes = (uncertain: readonly UncertainInput[]): readonly Note[] =>
+  uncertain.flatMap(({ path, amount: { number }, distribution }) => {
+    const { mean, standardDeviation } = momentsOf(distribution);
+    if (Math.abs(number - mean) <= 2 * standardDeviation) return [];
+    const text = `the value of ${path} in the file lies more than two standard deviations from the middle of its tolerance`;
+    return [{ level: 'warning', text }];
+  });
 
 function notesOf(
   found: readonly UncertainQuantity[],

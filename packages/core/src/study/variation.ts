@@ -27,11 +27,12 @@ function range(path: string, text: string, whole: string): Variation {
   const given = endOf(fromText, whole);
   const from = given.unit === '' ? { ...given, unit: to.unit } : given;
   if (from.unit !== to.unit) bad(whole, `ends in two units, ${from.unit} and ${to.unit || 'none'}`, 'one unit');
-  const at = (i: number) => from.number + ((to.number - from.number) * i) / (count - 1);
-  return {
-    path,
-    values: Array.from({ length: count }, (_, i) => written({ number: Number(at(i).toPrecision(12)), unit: to.unit })),
+  const size = Math.max(Math.abs(from.number), Math.abs(to.number));
+  const at = (i: number): number => {
+    const number = from.number + ((to.number - from.number) * i) / (count - 1);
+    return Math.abs(number) < 1e-12 * size ? 0 : number;
   };
+  return { path, values: Array.from({ length: count }, (_, i) => written({ number: at(i), unit: to.unit })) };
 }
 
 /**
@@ -44,6 +45,7 @@ export function parseVariation(text: string): Variation {
   if (cut < 1 || values === '') bad(text, 'an input and its values are needed', form);
   if (/\.\.[^,]+$/.test(values)) return range(path, values, text);
   const list = values.split(',').map((one) => one.trim());
+  if (list.includes('')) bad(text, 'a value is empty', form);
   if (list.length > most) bad(text, `${list.length} values`, `1 to ${most}`);
-  return { path, values: list.map((one) => (one !== '' && Number.isFinite(Number(one)) ? Number(one) : one)) };
+  return { path, values: list.map((one) => (Number.isFinite(Number(one)) ? Number(one) : one)) };
 }

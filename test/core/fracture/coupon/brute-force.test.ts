@@ -100,7 +100,7 @@ describe('where the fast model does not follow the simulations', () => {
       [found.toughness!.specimen, wanted.toughness],
       [found.peakForce, wanted.peakForce],
     ] as const) {
-      // Ends of forty samples scatter by that much themselves.
+      // Ends of sixty samples scatter by that much themselves.
       for (const [end, most] of [
         ['median', 0.15],
         ['low', 0.35],

@@ -6,10 +6,10 @@ import {
   fastPeak,
   fastValue,
   leverOf,
-  onsetCeiling,
   rowStrength,
   toughnessAtLoad,
 } from '../../../../packages/core/src/fracture/coupon/fast-model.js';
+import { onsetCeiling } from '../../../../packages/core/src/fracture/coupon/fast-sliding.js';
 import { bentArm, simulateEnf } from '../../../../packages/core/src/fracture/index.js';
 import { arm } from '../peel-support.js';
 

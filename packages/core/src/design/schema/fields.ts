@@ -16,7 +16,9 @@ export interface Range {
 /** Limits in words: "above 0 mm", "from 10 % to 75 %", "above 0 % and below 100 %". */
 function limits(kind: KindName, { above, min, max, below }: Range): string {
   const shown = kind === 'strain' ? 'fraction' : kind;
-  const show = (value: number): string => (value === 0 ? '0' : formatQuantity(value, shown));
+  const isCount = (value: number): boolean => kind === 'number' && Number.isSafeInteger(value);
+  const show = (value: number): string =>
+    value === 0 || isCount(value) ? String(value) : formatQuantity(value, shown);
   if (min !== undefined && max !== undefined) return `from ${show(min)} to ${show(max)}`;
   return [
     above === undefined ? '' : `above ${show(above)}`,

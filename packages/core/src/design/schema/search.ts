@@ -11,17 +11,28 @@ const plyChoice = section('a ply of the stack', {
 
 const yesOrNo = (words: string) => z.boolean({ error: () => 'true or false' }).check(z.describe(words));
 
-/** That the number is whole is judged where the search is set up. */
-const whole = (words: string, min: number, max: number) => quantity('number', words, { min, max });
+/** A key whose meaning for readers is longer than the name that its problems use. */
+const meaning = <Schema extends z.ZodMiniType>(words: string, schema: Schema) => schema.check(z.describe(words));
 
-const plies = 'plies of the stack, of its half when symmetric: a whole number, or a list of them';
-const plyCount = quantity('number', plies, { min: 1, max: 200 });
+/** That the number is whole is judged where the search is set up. */
+const whole = (name: string, words: string, [min, max]: readonly [number, number], otherwise = '') =>
+  z.optional(
+    meaning(`${words}, a whole number from ${min} to ${max}${otherwise}`, quantity('number', name, { min, max })),
+  );
+
+const plyCount = quantity('number', 'plies', { min: 1, max: 200 });
+const plies = meaning(
+  'plies of the stack, of its half when symmetric: a whole number from 1 to 200, or a list of them',
+  oneOrList('a whole number, or a list of them', plyCount, plyCount, { least: 1, most: 50 }),
+);
+
+const angleOrPly = z.union([plyChoice, angle], { error: () => 'an angle, or { angle, material }' });
 
 const stackEntry = section('the stack of a laminate, to be found', {
   laminate: reference('a laminate of this file, whose stack is written as an orientation code'),
   choices: z.optional(
     z
-      .array(z.union([plyChoice, angle], { error: () => 'an angle, or { angle, material }' }), {
+      .array(angleOrPly, {
         error: () => 'a list of plies to choose from',
       })
       .check(
@@ -38,15 +49,18 @@ const stackEntry = section('the stack of a laminate, to be found', {
     ),
   ),
   angles: z.optional(listOf('angles to choose from', angle, 72)),
-  plies: oneOrList(plies, plyCount, plyCount, { least: 1, most: 50 }),
+  plies,
   symmetric: z.optional(yesOrNo('true when the plies are the tool-side half, which is mirrored')),
   balanced: z.optional(
     yesOrNo('true when every ply that couples stretching with shearing needs one of the opposite angle'),
   ),
-  grouping: z.optional(whole('most plies alike next to each other, across the mid-plane too', 1, 400)),
-  outer: z.optional(plyChoice.check(z.describe('the first ply, at the tool side'))),
+  grouping: whole('grouping', 'most plies alike next to each other, across the mid-plane too', [1, 400]),
+  outer: z.optional(meaning('the first ply, at the tool side: an angle, or { angle, material }', angleOrPly)),
   angleJump: z.optional(
-    quantity('angle', 'largest step between the angles of neighbours, as lines', { min: 0, max: 90 }),
+    meaning(
+      'largest step between the angles of neighbours, as lines: an angle from 0° to 90°, for example 45',
+      quantity('angle', 'angleJump', { min: 0, max: 90 }),
+    ),
   ),
 });
 
@@ -90,8 +104,8 @@ export const searchEntry = section('a search for the best candidates', {
       ),
     ),
   ),
-  population: z.optional(whole('members of a generation of nsga2; 100 when not given', 4, 10_000)),
-  generations: z.optional(whole('generations of nsga2; 100 when not given', 1, 100_000)),
-  seed: z.optional(whole('seed of the random numbers of nsga2; 1 when not given', 0, 2 ** 32 - 1)),
-  keep: z.optional(whole('candidates shown; 20 when not given', 1, 1000)),
+  population: whole('population', 'members of a generation of nsga2', [4, 10_000], '; 100 when not given'),
+  generations: whole('generations', 'generations of nsga2', [1, 100_000], '; 100 when not given'),
+  seed: whole('seed', 'seed of the random numbers of nsga2', [0, 2 ** 32 - 1], '; 1 when not given'),
+  keep: whole('keep', 'candidates shown', [1, 1000], '; 20 when not given'),
 });

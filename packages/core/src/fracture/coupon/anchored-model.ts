@@ -1,6 +1,7 @@
 import type { Verdict } from '../types.js';
 import type { Anchor } from './anchors.js';
-import { type FastValue, fastPeak, fastValue, onsetCeiling } from './fast-model.js';
+import { type FastValue, fastPeak, fastValue } from './fast-model.js';
+import { onsetCeiling } from './fast-sliding.js';
 import type { FastSample } from './sample-coupon.js';
 
 /** The fast model corrected by simulations. */

@@ -74,7 +74,7 @@ export function predictPulled(
       ...steady.notes,
       ...(plain && discreteness ? distantRowsNote(discreteness, reading, plain) : []),
       readingNote(reading),
-      ...couponNotes(coupon, draws.length, rows.length),
+      ...couponNotes(coupon, spread.firsts.length, rows.length),
       ...spread.notes,
       ...known.notes,
       ...furtherNotes,

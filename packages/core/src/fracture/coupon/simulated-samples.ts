@@ -17,7 +17,7 @@ export interface SimulatedSample {
 }
 
 /** Simulations where the fast model does not do: each takes some hundredths of a second. */
-export const fullSimulations = 40;
+export const fullSimulations = 60;
 
 /** Samples of a coupon, each simulated. One without equilibrium is left out. */
 export function simulatedSamples(coupon: PulledCoupon, draws: readonly Draw[]): readonly SimulatedSample[] {

@@ -84,10 +84,10 @@ function widened(interval: Interval, miss: number): Interval {
 
 const fewNote = (samples: number): Note => ({
   level: 'warning',
-  text: `The quick formulas do not follow the simulation of this coupon, so that its ranges and shares rest on ${samples} samples simulated in full: read their ends to a tenth. Values at other densities are rough.`,
+  text: `The closed forms do not follow the simulation of this coupon, so that ranges and shares rest on ${samples} samples simulated in full: their ends are uncertain by some tenths. What is said of other densities is rough.`,
 });
 
 const missNote = (off: number): Note => ({
   level: 'warning',
-  text: `The quick formulas behind the ranges miss the simulation at the middle values by ${Math.round(100 * off)} %; the ranges are widened by that much.`,
+  text: `The closed forms behind the ranges miss the simulation at the middle values by ${Math.round(100 * off)} %; the ranges are widened by that much.`,
 });

@@ -12,6 +12,10 @@ export function valueCell(path: string, value: string | number | boolean | undef
   return typeof value === 'number' ? amount(value, kindAt(kindPath(path))) : String(value);
 }
 
+/** A change as a share of the value before. */
+export const changeCell = (percent: number | undefined): Cell =>
+  percent === undefined ? '' : amount(percent / 100, 'fraction', 3);
+
 /** A change in percent with its sign. */
 export function percentCell(percent: number | undefined): string {
   if (percent === undefined) return '';

@@ -3,7 +3,7 @@ import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Comparison, MovedQuantity } from '../../study/index.js';
 import type { Block, Cell, Report } from '../blocks.js';
 import { amount, heading, listOf, table } from '../sections/build.js';
-import { percentCell, valueCell } from './cells.js';
+import { changeCell, valueCell } from './cells.js';
 import { overlays } from './compare-figures.js';
 
 /** Rows of a table that a reader still reads; the JSON document has all. */
@@ -72,7 +72,7 @@ function movedTable(id: string, caption: string, { designs }: Comparison, moved:
     .map(({ path, values, percent }): Cell[] => [
       path,
       valueCell(path, values[0]),
-      ...others.flatMap((_, i): Cell[] => [valueCell(path, values[i + 1]), percentCell(percent[i + 1])]),
+      ...others.flatMap((_, i): Cell[] => [valueCell(path, values[i + 1]), changeCell(percent[i + 1])]),
     ]);
   const rest = moved.length - rows.length;
   return [

@@ -14,13 +14,35 @@ function unitOf(values: readonly unknown[]): string | undefined {
 
 function pointRows({ quantities }: Sweep, points: readonly SweepPoint[]): Cell[][] {
   const judged = points.some(({ met }) => met !== undefined);
-  return points.map(({ inputs, values, met, problems }): Cell[] => [
+  return points.map(({ inputs, values, met }): Cell[] => [
     ...inputs.map(String),
     ...(values === undefined
-      ? [problems?.[0]?.message ?? 'not computed', ...quantities.slice(1).map(() => '–')]
+      ? quantities.map(() => 'none')
       : values.map((value, i) => amount(value, quantities[i]?.kind ?? 'number'))),
     ...(judged ? [met === undefined ? '–' : met ? 'met' : 'NOT MET'] : []),
   ]);
+}
+
+/** Points that cannot be computed and are told of one by one. */
+const mostFailed = 10;
+
+/** Why points have no values. */
+function failedPoints({ variations, points }: Sweep): Block[] {
+  const failed = points.filter(({ values }) => values === undefined);
+  const told = failed.slice(0, mostFailed).map(({ inputs, problems }) => {
+    const where = inputs.map((value, i) => `${variations[i]?.path} = ${value}`).join(', ');
+    return `${where}: ${problems?.[0]?.message ?? 'not computed'}`;
+  });
+  const more = failed.length - told.length;
+  return listOf(
+    failed.length === 0
+      ? []
+      : [
+          `${failed.length} of ${points.length} points could not be computed`,
+          ...told,
+          ...(more > 0 ? [`and ${more} more; the JSON form says why`] : []),
+        ],
+  );
 }
 
 /** Most lines in one frame. */
@@ -64,7 +86,6 @@ export function sweepReport(
 ): Report {
   const { variations, quantities, points } = sweep;
   const judged = points.some(({ met }) => met !== undefined);
-  const failed = points.filter(({ values }) => values === undefined).length;
   const varied = variations.map(({ path }) => path).join(' and ');
   return {
     title: title ?? `Sweep over ${varied}`,
@@ -82,11 +103,7 @@ export function sweepReport(
         ],
         pointRows(sweep, points),
       ),
-      ...listOf(
-        failed === 0
-          ? []
-          : [`${failed} of ${points.length} points could not be computed; the first column of each says why`],
-      ),
+      ...failedPoints(sweep),
       ...quantities.flatMap((_, i) => figureOf(sweep, i, units)),
     ],
     data: {

@@ -80,7 +80,8 @@ function causesTable({ inputs, quantities }: Uncertainty): Block {
     const cause = causes[i];
     const linearShare = amount(linear.effects[i]?.share ?? 0, 'fraction', 3);
     if (cause === undefined) return ['–', '–', linearShare];
-    const range = `${formatNumber(100 * cause.low, 2)} to ${formatNumber(100 * cause.high, 2)} %`;
+    const share = (value: number) => formatNumber(100 * Math.max(0, value), 2);
+    const range = `${share(cause.low)} to ${share(cause.high)} %`;
     return [amount(Math.max(0, cause.value), 'fraction', 3), range, linearShare];
   };
   const rows = quantities.flatMap((quantity) =>

@@ -17,8 +17,8 @@ export interface BootstrapOptions {
   readonly confidence?: number;
 }
 
-/** Keeps the numbers that draw rows apart from those that made the samples with the same seed. */
-const apartFromSamples = 0x5bd1e995;
+/** A seed that keeps the numbers that draw rows apart from those that made the samples: its lowest 32 bits changed, those above as they are. */
+const apart = (seed: number): number => Math.trunc(seed / 2 ** 32) * 2 ** 32 + ((seed ^ 0x5bd1e995) >>> 0);
 
 /**
  * The middle ranges of what a statistic gives on resamples of `samples` rows, drawn with replacement.
@@ -37,7 +37,7 @@ export function bootstrap(
   demandWhole('resamples', resamples, 50, 100_000);
   demandSeed(seed);
   demandConfidence(confidence);
-  const random = uniformRandom(seed ^ apartFromSamples);
+  const random = uniformRandom(apart(seed));
   const rows = new Int32Array(samples);
   const columns: Float64Array[] = [];
   for (let r = 0; r < resamples; r++) {

@@ -146,7 +146,8 @@ export function outerChoice(
   material: string | undefined,
 ): number {
   if (outer === undefined) return -1;
-  const wanted = { angle: fibreAngle(outer.angle), material: outer.material ?? material };
+  const given = typeof outer === 'number' ? { angle: outer } : outer;
+  const wanted = { angle: fibreAngle(given.angle), material: given.material ?? material };
   const found = choices.findIndex((one) => one.angle === wanted.angle && one.material === wanted.material);
   if (found >= 0) return found;
   return fail({
