@@ -13,7 +13,7 @@ export type WedgeCoupon = Coupon & { readonly specimen: Extract<CouponSpecimen, 
 export const wedgeSplits = 60;
 
 /** What limits a split: the arm that breaks, else the rows that broke, else the bond that stops it. */
-export function wedgeVerdict({ broken, armStrain, rows }: WedgeResult, { specimen }: WedgeCoupon): Verdict {
+function wedgeVerdict({ broken, armStrain, rows }: WedgeResult, { specimen }: WedgeCoupon): Verdict {
   const limit = Math.min(
     ...specimen.arms.map(({ failureStrain: strain }) =>
       strain ? Math.min(strain.tension, strain.compression) : Number.POSITIVE_INFINITY,

@@ -4,6 +4,7 @@ export type { ChoiceLayers } from './choice-layers.js';
 export type { Evaluator, GenomeLayout } from './evaluator.js';
 export type { Aim, Goals, Limit } from './goals.js';
 export type { Closest, Leaders, Tally } from './leaders.js';
+export type { MissingStretch } from './missing.js';
 export { type SearchOptions, type SearchProblem, type SpaceSize, searchProblem, type VariedInput } from './problem.js';
 export { readSearchState } from './read-state.js';
 export {
@@ -26,5 +27,6 @@ export {
   proposeGeneration,
   remainingCandidates,
   type SearchState,
+  type ShardOf,
   startSearch,
 } from './state.js';

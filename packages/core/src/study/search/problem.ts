@@ -7,6 +7,7 @@ import {
   variant,
 } from '../../design/index.js';
 import { fail, type Path, SelvageError } from '../../problem/index.js';
+import type { Note } from '../../provenance/index.js';
 import { amountOf, numberIn } from '../amount.js';
 import { evaluateVariant } from '../evaluate.js';
 import { spaceSize } from '../method/enumeration.js';
@@ -14,6 +15,7 @@ import { designEvaluator } from './design-path.js';
 import type { Evaluator, GenomeLayout } from './evaluator.js';
 import { type Goals, goalsOf } from './goals.js';
 import { kernelEvaluator } from './kernel-path.js';
+import { repeatNotes } from './space-notes.js';
 import { repairedStack, stackBuilder } from './stack-rules.js';
 import { type StackSpace, stackCode, stackSpace, wholeAt } from './stack-space.js';
 
@@ -58,6 +60,8 @@ export interface SearchProblem {
   readonly generations: number;
   readonly seed: number;
   readonly keep: number;
+  /** What of the choices is listed more than once or can never be used. */
+  readonly notes: readonly Note[];
 }
 
 /** Up to so many candidates are gone through where the design does not say. */
@@ -71,8 +75,8 @@ const same = (a: InputValue, b: InputValue): boolean => {
   return x !== undefined && y !== undefined && numberIn(x, y.unit) === y.number;
 };
 
-/** Problems with what a computation throws, at a place of the search. */
-function placedAt<T>(path: Path, compute: () => T): T {
+/** Problems with what a computation makes of a value, at the value; where there is no such input, at its path. */
+function placedAt<T>(input: Path, value: number, compute: () => T): T {
   try {
     return compute();
   } catch (error) {
@@ -82,7 +86,7 @@ function placedAt<T>(path: Path, compute: () => T): T {
       message,
       ...(allowed === undefined ? {} : { allowed }),
       ...(hint === undefined ? {} : { hint }),
-      path,
+      ...(code.startsWith('unknown-') ? { path: input, atKey: true } : { path: [...input, value] }),
     });
     throw new SelvageError(error.problems.map(here));
   }
@@ -103,7 +107,7 @@ function variedInputs(inputs: DesignInputs, { vary = {}, stack }: SearchEntry): 
         atKey: true,
       });
     }
-    for (const [i, value] of values.entries()) placedAt([...at, i], () => variant(inputs, [{ path, value }]));
+    for (const [i, value] of values.entries()) placedAt(at, i, () => variant(inputs, [{ path, value }]));
     const once = values.filter((value, i) => values.findIndex((other) => same(other, value)) === i);
     return { path, values: once, written: values.length };
   });
@@ -197,6 +201,7 @@ function setUp(inputs: DesignInputs, { seed, path }: SearchOptions): SearchProbl
     });
   }
   const varied = variedInputs(inputs, search);
+  const repeats = Object.entries(search.vary ?? {}).flatMap(([name, values]) => repeatNotes(name, values, same));
   const space = search.stack === undefined ? undefined : stackSpace(inputs, search.stack);
   if (varied.length === 0 && space === undefined) {
     fail({
@@ -232,6 +237,7 @@ function setUp(inputs: DesignInputs, { seed, path }: SearchOptions): SearchProbl
     generations: number('generations', 100),
     seed: seed ?? number('seed', 1),
     keep: number('keep', 20),
+    notes: [...repeats, ...(space?.notes ?? [])],
   };
 }
 

@@ -7,6 +7,7 @@ import { demandSameSearch, type SearchState } from './state.js';
 const numbers = z.array(z.number());
 const whole = z.int();
 const share = z.object({ from: whole, to: whole });
+const shard = z.tuple([z.int().check(z.minimum(1)), z.int().check(z.minimum(1), z.maximum(1_000_000))]);
 
 const stateSchema = z.object({
   format: z.literal(1),
@@ -29,6 +30,8 @@ const stateSchema = z.object({
   }),
   share: z.optional(share),
   done: z.optional(z.array(share)),
+  shard: z.optional(shard),
+  parts: z.optional(z.array(shard)),
   seeds: z.optional(z.array(whole)),
   population: z.optional(
     z.object({

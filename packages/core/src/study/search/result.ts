@@ -1,8 +1,10 @@
-import { type InputValue, variantText } from '../../design/index.js';
+import { type DesignInputs, type InputValue, inputAt, variantText } from '../../design/index.js';
+import { SelvageError } from '../../problem/index.js';
 import { evaluateVariant } from '../evaluate.js';
 import { crowdingDistance } from '../method/crowding.js';
 import { representativeRows } from '../method/pareto-front.js';
 import type { Limit } from './goals.js';
+import { type MissingStretch, missingCandidates } from './missing.js';
 import { changesOf, type SearchProblem } from './problem.js';
 import { isSearchComplete, type SearchState } from './state.js';
 
@@ -34,11 +36,15 @@ export interface SearchResult {
   readonly problem: SearchProblem;
   readonly state: SearchState;
   readonly complete: boolean;
+  /** Stretches of the candidates, where all are gone through, that were not; of a share only its own. */
+  readonly missing: readonly MissingStretch[];
   /** Candidates on the front, of which some are shown; or, with one aim, how many of the best are kept. */
   readonly front: number;
   readonly candidates: readonly SearchCandidate[];
   /** Quantities of the design as written, SI; absent where it cannot be computed. */
   readonly written?: readonly number[];
+  /** What varies, as the design has it, in the order of a candidate's inputs; null where it leaves it out. */
+  readonly writtenInputs: readonly InputValue[];
   /** Where no candidate keeps to all limits: the one that misses them by least. */
   readonly closest?: SearchCandidate;
 }
@@ -66,6 +72,16 @@ function candidateOf(problem: SearchProblem, genome: readonly number[], crowding
   };
 }
 
+/** An input as written; null where the design leaves it out. */
+function writtenAt(inputs: DesignInputs, path: string): InputValue {
+  try {
+    return inputAt(inputs, path);
+  } catch (error) {
+    if (error instanceof SelvageError) return null;
+    throw error;
+  }
+}
+
 /**
  * What a search has found so far: of a front so many candidates as are to be kept, spread over it; with one aim the best ones in order.
  */
@@ -86,9 +102,11 @@ export function searchResult(problem: SearchProblem, state: SearchState): Search
     problem,
     state,
     complete: isSearchComplete(problem, state),
+    missing: missingCandidates(problem, state),
     front: count,
     candidates,
     ...('values' in written ? { written: written.values } : {}),
+    writtenInputs: changesOf(problem, new Int32Array(genes)).map(({ path }) => writtenAt(problem.inputs, path)),
     ...(count > 0 || closest === undefined ? {} : { closest: candidateOf(problem, closest.genome, null) }),
   };
 }

@@ -1,7 +1,9 @@
 import type { DesignInputs } from '../../design/index.js';
 import { fibreAngle } from '../../numeric/index.js';
 import { fail } from '../../problem/index.js';
+import type { Note } from '../../provenance/index.js';
 import { type ChoiceLayers, choiceLayers, couples, isCore } from './choice-layers.js';
+import { stackNotes } from './space-notes.js';
 import { outerChoice, type StackChoice, type StackEntryOfSearch, stackChoices } from './stack-choices.js';
 import { type StackCounter, stackCounter } from './stack-count.js';
 import type { StackRules } from './stack-rules.js';
@@ -14,6 +16,8 @@ export interface StackSpace {
   readonly rules: StackRules;
   /** Absent where the rules leave too many situations to be counted. */
   readonly counter?: StackCounter;
+  /** Plies that are listed more than once or can never be used. */
+  readonly notes: readonly Note[];
 }
 
 const at = ['search', 'stack'] as const;
@@ -100,7 +104,8 @@ export function stackSpace(inputs: DesignInputs, entry: StackEntryOfSearch): Sta
       atKey: true,
     });
   }
-  return { laminate: entry.laminate, choices, layers, rules, ...(counter === undefined ? {} : { counter }) };
+  const notes = stackNotes(choices, rules, lengths);
+  return { laminate: entry.laminate, choices, layers, rules, notes, ...(counter === undefined ? {} : { counter }) };
 }
 
 /** The stack of some choices as an orientation code, ply by ply. */

@@ -8,6 +8,9 @@ import { candidatesOf, repairedGenomes } from './genomes.js';
 import { addTally, type Tally } from './leaders.js';
 import type { SearchProblem } from './problem.js';
 
+/** Share K of N of the candidates. */
+export type ShardOf = readonly [k: number, n: number];
+
 /** A search between two steps: plain data, which can be written as JSON, gone on from, and put together with that of other shares. */
 export interface SearchState {
   readonly format: 1;
@@ -18,6 +21,10 @@ export interface SearchState {
   /** Going through: the numbers that this run has to do, and the stretches done, in rising order, never touching. */
   readonly share?: Share;
   readonly done?: readonly Share[];
+  /** Which share this run is, where it is not the whole. */
+  readonly shard?: ShardOf;
+  /** Of results put together that leave something out: the shares that they were. */
+  readonly parts?: readonly ShardOf[];
   /** Breeding: the populations by their seeds; only a single one can be gone on with. */
   readonly seeds?: readonly number[];
   readonly population?: Nsga2State;
@@ -42,12 +49,13 @@ function fingerprint(data: unknown): string {
  * @param shard share K of N of the candidates, the whole when not given
  * @throws SelvageError `contradiction` a share of a search that does not go through its candidates; `out-of-range`
  */
-export function startSearch(problem: SearchProblem, shard?: readonly [k: number, n: number]): SearchState {
+export function startSearch(problem: SearchProblem, shard?: ShardOf): SearchState {
   const { method, inputs, counts, goals, population, seed } = problem;
   const common = { format: 1, fingerprint: fingerprint(inputs.data), method, tally: emptyTally(problem) } as const;
   if (method === 'exhaustive') {
     const [k, n] = shard ?? [1, 1];
-    return { ...common, share: shareOf(candidatesOf(problem), k, n), done: [] };
+    const share = shareOf(candidatesOf(problem), k, n);
+    return { ...common, share, done: [], ...(n === 1 ? {} : { shard: [k, n] }) };
   }
   if (shard !== undefined) {
     fail({
@@ -99,11 +107,13 @@ function joined(stretches: readonly Share[]): readonly Share[] {
 }
 
 /** The state after a stretch was gone through. */
-export const acceptRange = (state: SearchState, stretch: Share, tally: Tally): SearchState => ({
-  ...state,
-  tally: addTally(state.tally, tally),
-  done: joined([...(state.done ?? []), stretch]),
-});
+export const acceptRange = (state: SearchState, stretch: Share, tally: Tally): SearchState =>
+  withParts({ ...state, tally: addTally(state.tally, tally), done: joined([...(state.done ?? []), stretch]) });
+
+/** Shares that results were stay known for as long as something is missing. */
+function withParts({ parts = [], ...state }: SearchState): SearchState {
+  return parts.length === 0 || remainingCandidates(state).length === 0 ? state : { ...state, parts };
+}
 
 /** Genomes that the next generation has to evaluate, made candidates. */
 export function proposeGeneration(problem: SearchProblem, { population }: SearchState): Nsga2Proposal | undefined {
@@ -143,7 +153,8 @@ export function mergeSearches(problem: SearchProblem, states: readonly SearchSta
   const common = { format: 1, fingerprint: fingerprint(problem.inputs.data), method: problem.method, tally } as const;
   if (problem.method === 'exhaustive') {
     const done = joined(states.flatMap((state) => state.done ?? []));
-    return { ...common, share: shareOf(candidatesOf(problem), 1, 1), done };
+    const parts = states.flatMap(({ shard, parts: own = [] }) => (shard === undefined ? own : [shard]));
+    return withParts({ ...common, share: shareOf(candidatesOf(problem), 1, 1), done, parts });
   }
   const seeds = states.flatMap((state) => state.seeds ?? []);
   const twice = seeds.find((seed, i) => seeds.indexOf(seed) < i);
