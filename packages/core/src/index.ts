@@ -172,6 +172,7 @@ export {
   type ReportOptions,
   render,
   report,
+  searchProgress,
   searchReport,
   sensitivityReport,
   sweepReport,

@@ -4,6 +4,7 @@ import {
   mergeSearches,
   type SearchProblem,
   type SearchState,
+  searchProgress,
   searchReport,
   searchResult,
   startSearch,
@@ -57,7 +58,7 @@ export async function run(given: Given): Promise<ExitCode> {
       studied(input.name, given, () => candidateText(problem, candidate)),
     );
     await writeCandidates(directory, texts);
-    await stderrText(`wrote ${texts.length} candidates into ${directory}\n`);
+    await stderrText(`wrote ${texts.length} ${texts.length === 1 ? 'candidate' : 'candidates'} into ${directory}\n`);
   }
   if (interrupted) {
     const how =
@@ -65,7 +66,12 @@ export async function run(given: Given): Promise<ExitCode> {
     await stderrText(`selvage: interrupted, the result is not complete; ${how}\n`);
     return exit.interrupted;
   }
-  if (found.candidates.length > 0 || shard !== undefined) return exit.fine;
+  const gap = searchProgress(found);
+  if (gap !== undefined) {
+    await stderrText(`selvage: ${gap.charAt(0).toLowerCase()}${gap.slice(1).replace(/\.$/, '')}\n`);
+    return exit.badData;
+  }
+  if (found.candidates.length > 0 || state.shard !== undefined) return exit.fine;
   await stderrText('selvage: no candidate keeps to all limits\n');
   return exit.targetMissed;
 }

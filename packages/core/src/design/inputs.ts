@@ -1,5 +1,6 @@
-import { type Document, isScalar, type Node } from 'yaml';
+import type { Document } from 'yaml';
 import { fail, nearestHint, type Path, type Problem, SelvageError } from '../problem/index.js';
+import { editedText } from './edit-text.js';
 import { checkDesign, type Design, designText, parseDesign, type ReadOptions } from './read.js';
 import { locate, type SourceDocument } from './source.js';
 
@@ -113,24 +114,36 @@ export function variant(inputs: DesignInputs, changes: readonly InputChange[]): 
 }
 
 /**
- * The text of the design file with some inputs changed; comments, order and layout stay.
- * @throws SelvageError `unknown-name` no such input; `contradiction` a value that stands elsewhere in the file and is only referred to here
+ * The text of the design file with some inputs changed; everything else stays to the byte.
+ * @throws SelvageError `unknown-name` no such input; `contradiction` a value that is tied to another place of the file by an alias
  */
 export function variantText(inputs: DesignInputs, changes: readonly InputChange[]): string {
-  const document = inputs.source.document.clone() as Document;
+  let { source, data } = inputs;
   for (const { path, value } of changes) {
     const keys = keysOf(inputs, path, true);
-    const node = document.getIn(keys, true) as Node | undefined;
-    if (node === undefined && document.hasIn(keys.slice(0, -1))) document.setIn(keys, value);
-    else if (!isScalar(node)) throw new SelvageError(locate([referred(path, keys)], inputs.source));
-    else node.value = value;
+    const tied = () => new SelvageError(locate([aliased(path, keys)], inputs.source));
+    const text = editedText(source, keys, value) ?? reprinted(source, keys, value);
+    if (text === undefined) throw tied();
+    data = replaced(data, keys, value);
+    const made = parseDesign(text);
+    // An anchor on the value has changed other places too.
+    if (JSON.stringify(made.data) !== JSON.stringify(data)) throw tied();
+    source = made.source;
   }
+  return source.text;
+}
+
+/** Where a key is added in a place that has no text to stand in: the whole file printed anew. */
+function reprinted(source: SourceDocument, keys: Path, value: InputValue): string | undefined {
+  const document = source.document.clone() as Document;
+  if (document.hasIn(keys) || !document.hasIn(keys.slice(0, -1))) return undefined;
+  document.setIn(keys, value);
   return document.toString({ lineWidth: 0 });
 }
 
-const referred = (path: string, keys: Path): Problem => ({
+const aliased = (path: string, keys: Path): Problem => ({
   code: 'contradiction',
-  message: `\`${path}\` is taken from another place of the file by an alias`,
+  message: `\`${path}\` is tied to another place of the file by an alias`,
   allowed: 'values that stand where they are used, or a change where they stand',
   path: keys,
 });

@@ -5,6 +5,7 @@ export { type RenderOptions, render } from './render/index.js';
 export { type ReportOptions, report } from './report.js';
 export { type ChangesTextOptions, changesText } from './studies/changes-text.js';
 export { comparisonReport } from './studies/compare-report.js';
+export { searchProgress } from './studies/search-progress.js';
 export { searchReport } from './studies/search-report.js';
 export { sensitivityReport } from './studies/sensitivity-report.js';
 export { sweepReport } from './studies/sweep-report.js';

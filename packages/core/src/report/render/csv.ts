@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell, Column, Report } from '../blocks.js';
-import { cellText, fullNumber, headUnit, isQuantity } from './cell.js';
+import { fullNumber, headUnit, isQuantity } from './cell.js';
 
 const lineEnd = '\r\n';
 const number = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
@@ -58,6 +58,9 @@ function wordRecords(blocks: readonly Notes[]): string {
   );
 }
 
+/** A count in groups of three as a program reads it: "36 864" is 36864. */
+const ungrouped = (text: string): string => (/^\d{1,3}( \d{3})+$/.test(text) ? text.replaceAll(' ', '') : text);
+
 function factRecords(id: string, caption: string, facts: Facts, units: UnitSystem): string {
   return (
     record([id, caption]) +
@@ -66,7 +69,7 @@ function factRecords(id: string, caption: string, facts: Facts, units: UnitSyste
       .map(({ label, value: cell, remark }) =>
         record([
           label,
-          isQuantity(cell) ? fullNumber(cell, units) : cellText(cell, units),
+          isQuantity(cell) ? fullNumber(cell, units) : ungrouped(cell),
           unitOf(cell, units),
           remark ?? '',
         ]),

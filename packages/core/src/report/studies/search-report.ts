@@ -1,21 +1,20 @@
+import { type Note, uniqueNotes } from '../../provenance/index.js';
 import { formatNumber, formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { SearchCandidate, SearchLimit, SearchResult } from '../../study/index.js';
 import type { Block, Cell, Report } from '../blocks.js';
 import { amount, heading, listOf, table } from '../sections/build.js';
 import { frontFigure } from './search-figure.js';
-
-const counted = (count: number | bigint): string => count.toLocaleString('en-US').replaceAll(',', ' ');
+import { counted, methodText, searchProgress, shareNote } from './search-progress.js';
 
 /** A count that JSON can hold: beyond 2^53 as text. */
 const plainCount = (count: bigint): number | string =>
   count <= BigInt(Number.MAX_SAFE_INTEGER) ? Number(count) : String(count);
 
 /** What was searched, in facts. */
-function facts({ problem, state, front }: SearchResult): Block {
-  const { size, method, evaluator, goals } = problem;
+function facts(found: SearchResult): Block {
+  const { problem, state, front } = found;
+  const { size, evaluator, goals } = problem;
   const { evaluated, failed, missed, leaders } = state.tally;
-  const { population, seeds = [] } = state;
-  const bred = `bred, generation by generation (NSGA-II), seed ${seeds.join(', ')}${population === undefined ? '' : `, ${population.generation} generations`}`;
   const items = [
     { label: 'Combinations', value: counted(size.combinations) },
     {
@@ -32,7 +31,7 @@ function facts({ problem, state, front }: SearchResult): Block {
             remark: 'the same candidate written another way',
           },
         ]),
-    { label: 'Method', value: method === 'nsga2' ? bred : 'all candidates gone through' },
+    { label: 'Method', value: methodText(found) },
     {
       label: 'Evaluated',
       value: counted(evaluated),
@@ -59,7 +58,7 @@ function facts({ problem, state, front }: SearchResult): Block {
 function candidateTable(
   id: string,
   caption: string,
-  { problem, written }: SearchResult,
+  { problem, written, writtenInputs }: SearchResult,
   list: readonly SearchCandidate[],
 ): Block {
   const { goals } = problem;
@@ -76,7 +75,7 @@ function candidateTable(
   const asWritten: Cell[][] =
     written === undefined
       ? []
-      : [['as written', ...inputs.map(() => '–'), ...values(written), ...(several ? ['–'] : [])]];
+      : [['as written', ...writtenInputs.map((value) => (value === null ? '–' : String(value))), ...values(written), ...(several ? ['–'] : [])]];
   const rows = list.map((one, i): Cell[] => [
     String(i + 1),
     ...one.inputs.map(({ value }) => String(value)),
@@ -141,27 +140,6 @@ const candidateData = ({ problem }: SearchResult, one: SearchCandidate) => ({
   ...(one.problem === undefined ? {} : { problem: one.problem }),
 });
 
-/** How much of a search is done, where it is not all. */
-function progress({ problem, state, complete }: SearchResult): string[] {
-  if (complete) return [];
-  const { share, done = [], population } = state;
-  if (population !== undefined) {
-    return [`The search is not complete: ${population.generation} of ${problem.generations} generations were bred.`];
-  }
-  const count = done.reduce((sum, { from, to }) => sum + to - from, 0);
-  const all = share === undefined ? 0 : share.to - share.from;
-  return [`The search is not complete: ${counted(count)} of ${counted(all)} candidates were gone through.`];
-}
-
-/** What a share of a search says of itself. */
-function shareNote({ problem, state }: SearchResult): string[] {
-  const { share } = state;
-  if (share === undefined || BigInt(share.to - share.from) === problem.size.candidates) return [];
-  return [
-    `This is a share of the search: candidates ${counted(share.from + 1)} to ${counted(share.to)}; --merge puts shares together.`,
-  ];
-}
-
 /**
  * The report of a search: what was searched, the front or the best candidates with their margins, and a figure of a front of two aims. Its data holds the state, from which the
  * search can be gone on with.
@@ -180,21 +158,20 @@ export function searchReport(found: SearchResult, { units = 'metric' }: { readon
   const unfit = candidates.flatMap(({ problem: wrong }, i) =>
     wrong === undefined ? [] : [`No. ${i + 1} as a whole design: ${wrong}`],
   );
+  const present = (text: string | undefined): string[] => (text === undefined ? [] : [text]);
+  const warnings = [...present(searchProgress(found)), ...present(shareNote(found)), ...unfit];
   const remarks = [
-    ...progress(found),
-    ...shareNote(found),
     ...(several && candidates.length > 0
       ? [
           'Of candidates that are equal in every aim, to 12 digits, the first in the order of the choices stands for all.',
         ]
       : []),
-    ...unfit,
   ];
-  const warnings = [...progress(found), ...shareNote(found), ...unfit];
-  const notes = remarks.map((text) => ({
-    level: warnings.includes(text) ? ('warning' as const) : ('assumption' as const),
-    text,
-  }));
+  const notes = uniqueNotes([
+    ...warnings.map((text): Note => ({ level: 'warning', text })),
+    ...problem.notes,
+    ...remarks.map((text): Note => ({ level: 'assumption', text })),
+  ]);
   return {
     title: `Search: ${inputs.design.title}`,
     subtitle: `${goals.aims.map(({ path, sense }) => `${path} ${sense === 1 ? 'small' : 'large'}`).join(', ')}`,
@@ -216,6 +193,7 @@ export function searchReport(found: SearchResult, { units = 'metric' }: { readon
       format: 1,
       title: inputs.design.title,
       complete,
+      missing: found.missing.map(({ from, to, shards = [] }) => ({ from, to, shards: shards.map(([k, n]) => `${k}/${n}`) })),
       method,
       computed: evaluator.path,
       size: {
@@ -241,6 +219,7 @@ export function searchReport(found: SearchResult, { units = 'metric' }: { readon
       front,
       candidates: candidates.map((one) => candidateData(found, one)),
       closest: closest === undefined ? null : candidateData(found, closest),
+      notes,
       state,
     },
   };
