@@ -27,7 +27,7 @@ const options = { samples: 400, seed: 1, advice: false } as const;
 
 /** A nominal value and its range of nine in ten. */
 export interface Column extends Interval {
-  /** With the single values of the parameters. */
+  /** At the middle values of the parameters. */
   readonly nominal: number;
 }
 
@@ -146,7 +146,7 @@ export const predict = (one: Case, bends: Bends): Prediction =>
 
 /** What plain arms come to. */
 export interface ArmsFound {
-  /** What limits the specimen with the single values. */
+  /** What limits the specimen at the middle values. */
   readonly first: Verdict;
   /** Share of the samples in which an arm breaks. */
   readonly share: number;

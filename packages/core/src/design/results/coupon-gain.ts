@@ -1,5 +1,11 @@
-import type { Coupon, CouponSpecimen } from '../../fracture/index.js';
-import type { CouponResult } from './coupons.js';
+import type { Coupon, CouponPrediction, CouponSpecimen } from '../../fracture/index.js';
+import type { CouponModel } from '../model.js';
+
+/** A coupon and what is foretold of it. */
+interface Foretold {
+  readonly model: CouponModel;
+  readonly prediction: CouponPrediction;
+}
 
 /** Sizes written in different units are the same within this share. */
 const rounding = 1e-9;
@@ -37,7 +43,7 @@ export const isUnstitchedTwin = (plain: Coupon, stitched: Coupon): boolean =>
  * one over its own.
  * @returns undefined where the design has no such coupon, or a split has no end to compare
  */
-export function couponGain(one: CouponResult, all: readonly CouponResult[]): number | undefined {
+export function couponGain(one: Foretold, all: readonly Foretold[]): number | undefined {
   const plain = all.find(({ model }) => isUnstitchedTwin(model.coupon, one.model.coupon))?.prediction;
   const { toughness, splitLength: split } = one.prediction;
   if (toughness !== undefined && plain?.toughness !== undefined)
@@ -49,5 +55,5 @@ export function couponGain(one: CouponResult, all: readonly CouponResult[]): num
 }
 
 /** A split that goes through the whole depth would be longer in a deeper bond. */
-const ends = (split: number, { model: { coupon } }: CouponResult): boolean =>
+const ends = (split: number, { model: { coupon } }: Foretold): boolean =>
   split > 0 && coupon.specimen.kind === 'wedge' && split < coupon.specimen.depth * (1 - rounding);

@@ -22,7 +22,7 @@ export function couponData(result: CouponResult): Record<string, unknown> {
   };
 }
 
-/** Without the value of the single parameters, which stands beside it. */
+/** Without the middle value, which stands beside it. */
 const interval = ({ median, low, high }: Interval): Interval => ({ median, low, high });
 
 function simulatedData(prediction: CouponPrediction): Record<string, unknown> {
@@ -74,7 +74,7 @@ const splitData = (splitLength: Estimated) => ({
   splitLengthInterval: interval(splitLength),
 });
 
-/** A wedged edge with the single parameters. */
+/** A wedged edge at the middle values. */
 const wedgeData = ({ arrested, naturalLength, armStrain }: NonNullable<CouponPrediction['wedge']>) => ({
   arrested,
   naturalLength,
@@ -88,7 +88,7 @@ function lawData({ law }: CouponPrediction): Record<string, unknown> | null {
   return { opening, force, peak, failure, measured };
 }
 
-/** The test from its start to its end, with the single parameters. */
+/** The test from its start to its end, at the middle values. */
 const courseData = ({ states, events, resistance, energyError }: SpecimenResult) => ({
   states: states.map(({ displacement, load, crackLength, released = 0 }) => ({
     displacement,

@@ -1,8 +1,8 @@
 import type { Note } from '../../provenance/index.js';
 
 /** Share of the crack length up to which an opening, and of the span up to which a deflection leaves beams straight enough. */
-export const straightOpening = 0.4;
-export const straightBending = 0.1;
+const straightOpening = 0.4;
+const straightBending = 0.1;
 
 /**
  * Toughness by load of straight levers over the true one, for two like arms opened by a share of the crack length: 1/F, F = 1 - 0.3 share², with

@@ -236,7 +236,7 @@ function nothing(found: SearchResult, units: UnitSystem): Block[] {
       title: text,
       items:
         closest === undefined
-          ? ['None could be computed.']
+          ? [found.state.tally.evaluated === 0 ? 'None was evaluated.' : 'None could be computed.']
           : [`The one that comes closest misses ${missed?.join(', ')}.`],
     },
     ...(closest === undefined

@@ -37,7 +37,7 @@ function changesTable({ changes }: CouponPrediction, id: string, units: UnitSyst
   ]);
   return table(
     `${id}-changes`,
-    'What a change would do, one at a time, with the middle values of the parameters; the last two columns: percent that each percent of the input brings near the present design',
+    'What a change would do, one at a time, with the middle values of the parameters; the last two columns: percent for each percent of the input, over the whole change',
     [
       { label: 'Change' },
       { label: 'By how much' },

@@ -11,7 +11,7 @@ const noSteadyWords = {
   noted: 'none: see the notes',
 } as const;
 
-/** What is foretold: median, the range of nine in ten, and the value with the single parameters. */
+/** What is foretold: median, the range of nine in ten, and the value at the middle values. */
 export function predictionsTable(one: CouponResult, id: string): Block {
   const { peakForce, toughness, splitLength } = one.prediction;
   const inOrder = ({ median, low, high, nominal }: Estimated): number[] => [median, low, high, nominal];

@@ -75,7 +75,7 @@ export function rangeWords({ low, high }: Interval, kind: KindName, units: UnitS
 export const times = (value: number): string => formatNumber(value, digits);
 
 /** The verdicts that some sample has, the most frequent first. */
-export const sharesInOrder = ({ shares }: Pick<CouponPrediction, 'shares'>): (readonly [Verdict, number])[] =>
+const sharesInOrder = ({ shares }: Pick<CouponPrediction, 'shares'>): (readonly [Verdict, number])[] =>
   (Object.entries(shares) as [Verdict, number][]).filter(([, share]) => share > 0).sort(([, a], [, b]) => b - a);
 
 /** What limits most of the samples. */
