@@ -87,6 +87,20 @@ describe('selvage search', () => {
     expect((await search('--merge', 'none.json')).code).toBe(66);
   });
 
+  it('ends with 65 where shares are missing, shows what there is, and goes through the rest', async () => {
+    const { json, search, cwd } = await withDesign(severalAims);
+    for (const k of [1, 3]) await writeFile(join(cwd, `${k}.json`), await json('--shard', `${k}/3`));
+    const { code, stdout, stderr } = await search('--merge', '1.json', '3.json');
+    expect(code).toBe(65);
+    expect(stderr).toBe(
+      'selvage: the search is not complete: 75 of 112 candidates gone through; missing: share 2/3 (candidates 39 to 75)\n',
+    );
+    expect(stdout).toMatch(/Method +not complete/);
+    await writeFile(join(cwd, 'gaps.json'), await json('--merge', '1.json', '3.json'));
+    expect(await json('--resume', 'gaps.json')).toBe(await json());
+    expect((await search('--shard', '2/3')).stdout).toMatch(/Method +only share 2 of 3/);
+  });
+
   it('has no shares of a breeding, but joins its seeds', async () => {
     const { json, search, cwd } = await withDesign(bred);
     const refused = await search('--shard', '1/2');
@@ -94,6 +108,17 @@ describe('selvage search', () => {
     expect(refused.stderr).toContain('several seeds');
     for (const seed of ['1', '2']) await writeFile(join(cwd, `${seed}.json`), await json('--seed', seed));
     expect(JSON.parse(await json('--merge', '1.json', '2.json')).state.seeds).toEqual([1, 2]);
+  });
+
+  it('writes candidates that differ from the file in what was searched alone', async () => {
+    const text = severalAims
+      .replace('plies: [2, 3]', 'plies: 2')
+      .replace('maximise: [laminates.skin.flexural.Ex, laminates.skin.inPlane.Gxy]', 'keep: 1');
+    const { search, cwd } = await withDesign(text);
+    expect((await search('--write', 'found')).stderr).toBe('wrote 1 candidate into found\n');
+    const lines = (await readFile(join(cwd, 'found/candidate-1.yaml'), 'utf8')).split('\n');
+    const differing = text.split('\n').flatMap((line, i) => (line === lines[i] ? [] : [line]));
+    expect(differing).toEqual([expect.stringContaining('# the beginning')]);
   });
 
   it('writes candidates as design files that the report takes, all or none', async () => {

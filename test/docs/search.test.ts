@@ -29,6 +29,13 @@ describe('the scripts of the page on searches', () => {
     return { run, whole, result: async (name: string) => JSON.parse(await readFile(join(cwd, name), 'utf8')) };
   };
 
+  it('begin with a front that leaves a choice, as the page says', async () => {
+    const { whole } = await surroundings();
+    const { candidates, size } = await whole();
+    expect([size.candidates, candidates.length]).toEqual([4368, 8]);
+    expect(pageAt('docs/guide/search.md').text).toContain('Of the 4368 candidates of this search 8 are on the front');
+  });
+
   it('go through all candidates in a loop of the shell', async () => {
     const { run, whole, result } = await surroundings();
     await run(script(/^for k/));

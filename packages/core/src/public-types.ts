@@ -6,6 +6,7 @@
 // From a design file to a report
 export type {
   BlisterResult,
+  ComputeOptions,
   CouponModel,
   CouponResult,
   CuredFabric,
@@ -289,6 +290,7 @@ export type {
   LimitMargin,
   LinearMoments,
   Lognormal,
+  MissingStretch,
   Moments,
   MovedQuantity,
   Normal,
@@ -308,6 +310,7 @@ export type {
   SearchOptions,
   SearchTally,
   SensitivityOptions,
+  ShardOf,
   Share,
   SpaceSize,
   StackBuilder,

@@ -16,6 +16,21 @@ describe('the generator of random numbers', () => {
     expect(run(0).every((value) => value > 0 && value < 1)).toBe(true);
   });
 
+  it('tells all seeds apart, not only by their lowest 32 bits', () => {
+    const start = (seed: number) => randomGenerator(seed).state().join();
+    const seeds = [0, 1, 7].flatMap((low) => [0, 2 ** 32, 3 * 2 ** 32, 2 ** 52].map((high) => low + high));
+    expect(new Set([...seeds, Number.MAX_SAFE_INTEGER].map(start)).size).toBe(seeds.length + 1);
+  });
+
+  it('begins at the finished words of the seed below 2^32', () => {
+    // The finishing function of a 32-bit hash on 7 + k * 0x9e3779b9, computed with whole numbers in Python.
+    expect(
+      randomGenerator(7)
+        .state()
+        .map((word) => word >>> 0),
+    ).toEqual([588686121, 1937383562, 4286812467, 2372217166]);
+  });
+
   it('goes on from its state with the same bits', () => {
     const { random, state } = randomGenerator(11);
     const first = Array.from({ length: 5 }, random);
@@ -26,7 +41,7 @@ describe('the generator of random numbers', () => {
   });
 
   it('spreads evenly: mean, variance and correlation of neighbours within four standard errors', () => {
-    for (const seed of [0, 1, 2 ** 31, -5]) {
+    for (const seed of [0, 1, 2 ** 31, -5, 2 ** 32 + 1, 2 ** 52]) {
       const n = 20_000;
       const random = uniformRandom(seed);
       const values = Array.from({ length: n }, () => random() - 0.5);

@@ -48,6 +48,34 @@ describe('the inputs of a design file', () => {
     expect(() => assemble(readDesign(text))).not.toThrow();
   });
 
+  it('leave every other byte of the text as it is', () => {
+    const text = `${plate.trimEnd()}\r\nnotes:\r\n  - 'it''s [so]'\r\n  - "b"`.replaceAll(/\r?\n/g, '\r\n');
+    const written = designInputs(text);
+    const linesOf = (one: string) => one.split('\r\n');
+    const changed = (path: string, value: string | number) => {
+      const after = linesOf(variantText(written, [{ path, value }]));
+      expect(after).toHaveLength(linesOf(text).length);
+      return linesOf(text).flatMap((line, i) => (line === after[i] ? [] : [after[i]?.trim()]));
+    };
+    expect(changed('materials.cloth.fibreVolumeFraction', '55 %')).toEqual([
+      expect.stringMatching(/^fibreVolumeFraction: 55 % +# as laid up$/),
+    ]);
+    expect(changed('title', 'a: b # c')).toEqual(['title: "a: b # c"']);
+    expect(changed('notes.0', "so, it's")).toEqual([`- "so, it's"`]);
+    expect(changed('notes.0', 'so')).toEqual([`- 'so'`]);
+    expect(changed('notes.1', 'c "d"')).toEqual(['- "c \\"d\\""']);
+    expect(changed('notes.1', 110)).toEqual(['- 110']);
+    expect(changed('stitching.rows.needle', 110)).toEqual([expect.stringMatching(/mm, needle: 110/)]);
+  });
+
+  it('that the file leaves out get a line of their own', () => {
+    const text = variantText(inputs, [{ path: 'materials.cloth.note', value: 'x, y' }]);
+    const before = plate.split('\n');
+    const added = text.split('\n').filter((line) => !before.includes(line));
+    expect(added).toEqual(['    note: "x, y"']);
+    expect(text.split('\n')).toHaveLength(before.length + 1);
+  });
+
   it('that are not there are named with the nearest right spelling', () => {
     const problem = problemOf(() => inputAt(inputs, 'stitching.rows.pich'));
     expect(problem).toMatchObject({ code: 'unknown-name', hint: 'did you mean `pitch`?', path: ['stitching', 'rows'] });
@@ -77,6 +105,8 @@ describe('the inputs of a design file', () => {
     const aliased = designInputs(plate.replace('pitch: 4 mm, rowSpacing: 5 mm', 'pitch: &p 4 mm, rowSpacing: *p'));
     const change = { path: 'stitching.rows.rowSpacing', value: '6 mm' };
     expect(problemOf(() => variantText(aliased, [change])).code).toBe('contradiction');
+    const anchored = { path: 'stitching.rows.pitch', value: '6 mm' };
+    expect(problemOf(() => variantText(aliased, [anchored])).code).toBe('contradiction');
     expect(variant(aliased, [change]).stitching?.rows?.rowSpacing).toBeCloseTo(6e-3, 15);
   });
 

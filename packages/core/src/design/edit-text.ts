@@ -1,7 +1,9 @@
 import { isMap, isScalar, type Node, parse, type Scalar } from 'yaml';
 import type { Path } from '../problem/index.js';
-import type { InputValue } from './inputs.js';
 import type { SourceDocument } from './source.js';
+
+/** A value as written: text, a number, true or false, or nothing. */
+export type InputValue = string | number | boolean | null;
 
 /** Text to be put in place of a stretch of the file. */
 interface Edit {

@@ -29,6 +29,7 @@ export { type Design, type ReadOptions, readDesign, readDesignBytes } from './re
 export {
   againstPrint,
   type BlisterResult,
+  type ComputeOptions,
   type CouponResult,
   type CuredFabric,
   compute,

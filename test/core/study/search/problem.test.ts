@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { designInputs } from '../../../../packages/core/src/design/index.js';
 import { renderProblems, SelvageError } from '../../../../packages/core/src/problem/index.js';
 import { searchProblem } from '../../../../packages/core/src/study/search/index.js';
+import { problemsIn } from '../../design/faults.js';
 import { withSearch } from './designs.js';
 
 /** The first problem of a design's search: its code, and the line and what is underlined. */
@@ -35,6 +36,7 @@ describe('what can be wrong with a search, and where it says so', () => {
       `${stack('angles: [0], plies: 2, outer: { angle: 30 }')}${aim}`,
       'unknown-name: { angle: 30 }',
     ],
+    ['no such outer angle', `${stack('angles: [0], plies: 2, outer: 30')}${aim}`, 'unknown-name: 30'],
     [
       'a group across the mid-plane',
       `${stack('angles: [0, 90], plies: 2, symmetric: true, grouping: 1')}${aim}`,
@@ -75,7 +77,16 @@ describe('what can be wrong with a search, and where it says so', () => {
       `${plain}${aim}  constraints: [{ quantity: loads.pul.N.0, atLeast: 3 N/m }]\n`,
       'unknown-name: loads.pul.N.0',
     ],
-    ['an input that is nowhere', `${aim}  vary: { stitching.row.pitch: [3 mm] }\n`, 'unknown-name: 3 mm'],
+    [
+      'an input that is nowhere',
+      `${aim}  vary: { stitching.row.pitch: [3 mm] }\n`,
+      'unknown-name: stitching.row.pitch',
+    ],
+    [
+      'an input whose last name is misspelt',
+      `${aim}  vary: { materials.ud.thicknes: [0.2 mm] }\n`,
+      'unknown-key: materials.ud.thicknes',
+    ],
     [
       'a value that an input does not take',
       `${aim}  vary: { stitching.rows.pitch: [3 mm, 4 kg] }\n`,
@@ -97,6 +108,23 @@ describe('what can be wrong with a search, and where it says so', () => {
     expect(complaint(withSearch(search))).toBe(expected);
   });
 
+  it.each([
+    ['plies = 0 is out of range', stack('angles: [0], plies: 0')],
+    ['plies = 0 is out of range', stack('angles: [0], plies: [2, 0]')],
+    ['grouping = 0 is out of range', stack('angles: [0], plies: 2, grouping: 0')],
+    ['angleJump = 100 is out of range', stack('angles: [0], plies: 2, angleJump: 100')],
+    ['keep = 0 is out of range', `${plain}  keep: 0\n`],
+    ['seed = 4294967296 is out of range', `${plain}  seed: 4294967296\n`],
+  ])('in short words: %s', (message, search) => {
+    const [problem] = problemsIn(() => searchProblem(designInputs(withSearch(`${search}${aim}`))));
+    expect(problem?.message).toBe(message);
+  });
+
+  it('with limits to their last digit', () => {
+    const [problem] = problemsIn(() => designInputs(withSearch(`${plain}${aim}  seed: 4294967296\n`)));
+    expect(problem?.allowed).toContain('from 0 to 4294967295');
+  });
+
   it('a stack that is written as a list', () => {
     const listed = withSearch(`${plain}${aim}`).replace('stack: "[0/90]s" }', 'stack: [0, 90] }');
     expect(complaint(listed)).toBe('contradiction: [0, 90]');
@@ -110,6 +138,40 @@ describe('what can be wrong with a search, and where it says so', () => {
   it('no search at all', () => {
     const none = withSearch('').replace('search:\n', '');
     expect(() => searchProblem(designInputs(none))).toThrow('the design has no `search`');
+  });
+});
+
+describe('what a search takes', () => {
+  const problemOf = (search: string) => searchProblem(designInputs(withSearch(`${search}${aim}`)));
+  const notesOf = (search: string) => problemOf(search).notes.map(({ level, text }) => `${level}: ${text}`);
+
+  it('a bare angle for the outer ply, as the ply it is', () => {
+    const outerOf = (given: string) =>
+      problemOf(stack(`angles: [0, 45], plies: 2, outer: ${given}`)).space?.rules.outer;
+    expect(outerOf('45')).toBe(1);
+    expect(outerOf('{ angle: 45 }')).toBe(1);
+  });
+
+  it('lists without repetition in silence', () => {
+    expect(notesOf(plain)).toEqual([]);
+    expect(notesOf(stack('angles: [0, 45, -45], plies: [2, 3], balanced: true'))).toEqual([]);
+  });
+
+  it('what is listed twice once, and says so', () => {
+    expect(notesOf(stack('angles: [0, 0, 90, -90], plies: [4, 4, 5]'))).toEqual([
+      'assumption: `plies` lists 4 2 times: it counts once.',
+      'assumption: ud at 0° is listed 2 times, half turns counted as the same: it counts once.',
+      'assumption: ud at 90° is listed 2 times, half turns counted as the same: it counts once.',
+    ]);
+    expect(notesOf('  vary: { stitching.rows.pitch: [4 mm, 3 mm, 0.4 cm] }\n')).toEqual([
+      'assumption: `stitching.rows.pitch` lists 4 mm and 0.4 cm, which are one: it counts once.',
+    ]);
+  });
+
+  it('plies that balance leaves no use for, and says so', () => {
+    expect(notesOf(stack('angles: [0, 30, 45, -45], plies: 4, balanced: true'))).toEqual([
+      'warning: No stack holds ud at 30°: it is to be balanced, and no choice is ud at -30°.',
+    ]);
   });
 });
 

@@ -75,7 +75,14 @@ function candidateTable(
   const asWritten: Cell[][] =
     written === undefined
       ? []
-      : [['as written', ...writtenInputs.map((value) => (value === null ? '–' : String(value))), ...values(written), ...(several ? ['–'] : [])]];
+      : [
+          [
+            'as written',
+            ...writtenInputs.map((value) => (value === null ? '–' : String(value))),
+            ...values(written),
+            ...(several ? ['–'] : []),
+          ],
+        ];
   const rows = list.map((one, i): Cell[] => [
     String(i + 1),
     ...one.inputs.map(({ value }) => String(value)),
@@ -193,7 +200,11 @@ export function searchReport(found: SearchResult, { units = 'metric' }: { readon
       format: 1,
       title: inputs.design.title,
       complete,
-      missing: found.missing.map(({ from, to, shards = [] }) => ({ from, to, shards: shards.map(([k, n]) => `${k}/${n}`) })),
+      missing: found.missing.map(({ from, to, shards = [] }) => ({
+        from,
+        to,
+        shards: shards.map(([k, n]) => `${k}/${n}`),
+      })),
       method,
       computed: evaluator.path,
       size: {

@@ -139,10 +139,7 @@ function sizeOf(varied: readonly VariedInput[], space: StackSpace | undefined): 
 }
 
 /** The genome's plies. */
-function pliesOf(
-  { layout, space }: Pick<SearchProblem, 'layout' | 'space'>,
-  genome: ArrayLike<number>,
-): number[] {
+function pliesOf({ layout, space }: Pick<SearchProblem, 'layout' | 'space'>, genome: ArrayLike<number>): number[] {
   const { lengths } = space?.rules ?? { lengths: [] };
   const length = lengths[layout.length < 0 ? 0 : (genome[layout.length] ?? 0)] ?? 0;
   return Array.from({ length }, (_, i) => genome[layout.plies + i] ?? 0);
