@@ -1,11 +1,10 @@
 import type { Document } from 'yaml';
 import { fail, nearestHint, type Path, type Problem, SelvageError } from '../problem/index.js';
 import { editedText, type InputValue } from './edit-text.js';
-
-export type { InputValue } from './edit-text.js';
-
 import { checkDesign, type Design, designText, parseDesign, type ReadOptions } from './read.js';
 import { locate, type SourceDocument } from './source.js';
+
+export type { InputValue } from './edit-text.js';
 
 /** An input of a design file by its dotted path (`stitching.edge.pitch`, `laminates.skin.stack.2.angle`) and the value it is to have. */
 export interface InputChange {
