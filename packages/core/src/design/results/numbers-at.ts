@@ -1,4 +1,5 @@
-import type { Model, StitchingModel } from '../model.js';
+import { arealMass, engineeringConstants, stiffness } from '../../laminate/index.js';
+import type { LaminateModel, Model, StitchingModel } from '../model.js';
 import { isUnstitchedTwin } from './coupon-gain.js';
 import { couponResults } from './coupons.js';
 import { asksForAdvice, couponData } from './coupons-data.js';
@@ -45,11 +46,7 @@ export function numbersAt(model: Model, paths: readonly string[]): Readonly<Data
   };
   return {
     materials: wanted('materials').size === 0 ? {} : materialsData(model),
-    laminates: entries('laminates', model.laminates, (one, keys) => {
-      const bare = { ...one };
-      for (const check of checks) if (!keys.has(check)) delete bare[check];
-      return laminateData(laminateResult(bare, model));
-    }),
+    laminates: entries('laminates', model.laminates, (one, keys) => laminateNumbers(one, keys, model)),
     stitching: entries('stitching', model.stitching, (one, keys) => planData(model, one, keys)),
     loads: entries('loads', model.loads, (load) => {
       const laminate = model.laminates.find(({ name }) => name === load.laminate);
@@ -57,6 +54,21 @@ export function numbersAt(model: Model, paths: readonly string[]): Readonly<Data
     }),
     coupons: couponsData(model, wanted('coupons'), paths),
   };
+}
+
+/** What follows from the stiffness alone. */
+const plainKeys: ReadonlySet<string> = new Set(['thickness', 'arealMass', 'A', 'B', 'D', 'inPlane', 'flexural']);
+
+function laminateNumbers(model: LaminateModel, keys: ReadonlySet<string>, design: Model): Data {
+  if ([...keys].every((key) => plainKeys.has(key))) {
+    const computed = stiffness(model.laminate);
+    const { thickness, A, B, D } = computed;
+    const { inPlane, flexural } = engineeringConstants(computed);
+    return { thickness, arealMass: arealMass(model.laminate).total ?? null, A, B, D, inPlane, flexural };
+  }
+  const bare = { ...model };
+  for (const check of checks) if (!keys.has(check)) delete bare[check];
+  return laminateData(laminateResult(bare, design));
 }
 
 const materialsData = (model: Model): Data =>
