@@ -1,18 +1,35 @@
-// Makes sure that the page tests have a Chromium: finds one, or installs Debian's package where that is possible (root, apt-get).
-// Never fails: without a browser the page tests are skipped, and this says so.
+// Makes sure that the tests have what they use if it is there: a Chromium for the page tests, GNU parallel for the guide to searches. Installs Debian's
+// packages where that is possible (root, apt-get). Never fails: without them those tests are skipped, and this says so.
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 
-const places = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
-const found = () => places.find((place) => place !== undefined && place !== '' && existsSync(place));
+const wanted = [
+  {
+    name: 'Chromium',
+    tests: 'the page tests',
+    places: [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'],
+    packages: ['chromium', 'fonts-dejavu-core'],
+  },
+  {
+    name: 'GNU parallel',
+    tests: 'one test of the guide to searches',
+    places: ['/usr/bin/parallel', '/usr/local/bin/parallel'],
+    packages: ['parallel'],
+  },
+];
+const placeOf = ({ places }) => places.find((place) => place !== undefined && place !== '' && existsSync(place));
 const run = (...args) => spawnSync('apt-get', args, { stdio: 'ignore', timeout: 300_000 }).status === 0;
 
-if (found() === undefined && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
-  process.stdout.write('no Chromium found: installing the package chromium\n');
+const missing = wanted.filter((one) => placeOf(one) === undefined);
+if (missing.length > 0 && process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+  const packages = missing.flatMap((one) => one.packages);
+  process.stdout.write(`installing ${packages.join(', ')}\n`);
   run('update');
-  run('install', '-y', '--no-install-recommends', 'chromium', 'fonts-dejavu-core');
+  run('install', '-y', '--no-install-recommends', ...packages);
 }
-const browser = found();
-process.stdout.write(
-  browser === undefined ? 'no Chromium: the page tests will be skipped\n' : `page tests will use ${browser}\n`,
-);
+for (const one of wanted) {
+  const place = placeOf(one);
+  process.stdout.write(
+    place === undefined ? `no ${one.name}: ${one.tests} will be skipped\n` : `${one.tests} will use ${place}\n`,
+  );
+}

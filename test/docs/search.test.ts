@@ -1,10 +1,12 @@
-import { execFile } from 'node:child_process';
+import { execFile, spawnSync } from 'node:child_process';
 import { chmod, mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { describe, expect, it } from 'vitest';
 import { freshCommand } from '../cli/support/command.js';
 import { pageAt } from './support/pages.js';
+
+const hasParallel = spawnSync('parallel', ['--version']).status === 0;
 
 /** The scripts of the page are run as they stand, with the command in the path; of Slurm there is only what it sets in the environment. */
 describe('the scripts of the page on searches', () => {
@@ -39,6 +41,12 @@ describe('the scripts of the page on searches', () => {
   it('go through all candidates in a loop of the shell', async () => {
     const { run, whole, result } = await surroundings();
     await run(script(/^for k/));
+    expect(await result('found.json')).toEqual(await whole());
+  });
+
+  it.skipIf(!hasParallel)('go through all candidates by GNU parallel', async () => {
+    const { run, whole, result } = await surroundings();
+    await run(script(/^parallel/));
     expect(await result('found.json')).toEqual(await whole());
   });
 

@@ -58,7 +58,7 @@ describe('tolerances of a design', () => {
 
 describe('uncertainty of a design', () => {
   const inputs = withTolerances(tex, pitch, spacing);
-  const found = uncertainty(inputs, [density, threadMass], { samples: 4000 });
+  const found = uncertainty(inputs, [density, threadMass], { samples: 2000 });
   const [d, m] = found.quantities;
 
   it('agrees with closed-form moments of 1/(p s)', () => {
@@ -133,10 +133,9 @@ tolerances:
   });
 
   it('gives the same bits for the same seed and others for another', () => {
-    const again = uncertainty(inputs, [density, threadMass], { samples: 4000 });
-    expect(again).toEqual(found);
-    const other = uncertainty(inputs, [density], { samples: 4000, seed: 2 });
-    expect(other.quantities[0]!.summary.mean.value).not.toBe(d!.summary.mean.value);
+    const [one, again, other] = [1, 1, 2].map((seed) => uncertainty(inputs, [density], { samples: 200, seed }));
+    expect(again).toEqual(one);
+    expect(other!.quantities[0]!.summary.mean.value).not.toBe(one!.quantities[0]!.summary.mean.value);
   });
 
   it('says how likely a target is met', () => {
