@@ -1,7 +1,9 @@
-import { type DesignInputs, designInputs, renderProblems, SelvageError } from '@selvage/core';
+import { type DesignInputs, designInputs, renderProblems, SelvageError, type UnitSystem } from '@selvage/core';
 import type { Given } from './command.js';
 import { exit } from './exit.js';
 import { type Input, readInput } from './input.js';
+import { demandSeparate } from './output.js';
+import { formatOf, unitsOf } from './presentation.js';
 import { Stop } from './stop.js';
 import { coloured } from './terminal.js';
 import { usageStop } from './usage.js';
@@ -40,7 +42,7 @@ export const inputsOf = ({ name, bytes }: Input, given: Given): DesignInputs =>
  * The quantities asked for, or those of the design's targets.
  * @throws Stop 64 neither
  */
-export function quantitiesOf(given: Given, { inputs }: Opened): readonly string[] {
+function quantitiesOf(given: Given, { inputs }: Opened): readonly string[] {
   const asked = given.lists.get('quantity') ?? [];
   const found = asked.length > 0 ? asked : (inputs.design.targets ?? []).map(({ quantity }) => quantity);
   if (found.length === 0) {
@@ -64,4 +66,24 @@ export function wholeOf(
   const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
   if (value >= low && value <= high) return value;
   throw usageStop(`\`--${name}\` is ${text}, must be a whole number from ${low} to ${high}`, given.command);
+}
+
+/** What a command that studies one design begins with. */
+export interface Study extends Opened {
+  readonly quantities: readonly string[];
+  readonly units: UnitSystem;
+}
+
+/**
+ * Opens the design that a study is made of, its output kept apart from it.
+ * @throws Stop 64, 65, 66
+ */
+export async function beginStudy(given: Given): Promise<Study> {
+  formatOf(given);
+  const [file = '-'] = given.positionals;
+  const out = given.values.get('out');
+  await demandSeparate(file, out === undefined || out === '-' ? [] : [out]);
+  const opened = await openDesign(file, given);
+  const units = unitsOf(given).units ?? opened.inputs.design.units ?? 'metric';
+  return { ...opened, quantities: quantitiesOf(given, opened), units };
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { armOf, rowsAcross, simulatePeel } from '../../../packages/core/src/fracture/index.js';
 import { laminate } from '../../../packages/core/src/laminate/index.js';
-import type { Ply } from '../../../packages/core/src/material/index.js';
-import { bridgingLaw, type Pattern, stitchType, type Thread } from '../../../packages/core/src/stitch/index.js';
+import { bridgingLaw, type Pattern, stitchType } from '../../../packages/core/src/stitch/index.js';
+import { cloth, light, strong } from './coupon/support.js';
 
 /**
  * The order of merit that workshops see when they pull small glass coupons apart - unstitched far below zigzag, whose threads break, below straight
@@ -11,21 +11,6 @@ import { bridgingLaw, type Pattern, stitchType, type Thread } from '../../../pac
  * 150 to 350), a light sewing thread of 40 tex. Zigzag and straight differ in where their holes lie (half as many in rows half as far apart), in the
  * strength that their locks keep (0.5 and 0.6 of the thread: sharper bends), and in the lean of the zigzag's legs (15 degrees).
  */
-const cloth: Ply = {
-  name: 'glass cloth',
-  angle: 0,
-  thickness: 0.45e-3,
-  E1: 24.5e9,
-  E2: 23.8e9,
-  G12: 4.7e9,
-  nu12: 0.11,
-  strengths: { Xt: 433e6, Xc: 377e6, Yt: 386e6, Yc: 335e6, S: 84e6 },
-  notes: [],
-  sources: [],
-};
-const light: Thread = { name: 'polyester 40', linearDensity: 40e-6, density: 1380, tenacity: 0.55e6, modulus: 4.5e6 };
-const strong: Thread = { name: 'aramid 75', linearDensity: 75e-6, density: 1440, tenacity: 1.9e6, modulus: 50e6 };
-
 const straight = {
   type: '301',
   lock: 0.6,

@@ -1,23 +1,16 @@
 import { parseVariation, SelvageError, sweep, sweepReport, type Variation } from '@selvage/core';
 import type { Given } from '../command.js';
 import { type ExitCode, exit } from '../exit.js';
-import { demandSeparate } from '../output.js';
-import { formatOf, present, unitsOf } from '../presentation.js';
-import { openDesign, quantitiesOf, studied } from '../study.js';
+import { present } from '../presentation.js';
+import { beginStudy, studied } from '../study.js';
 import { usageStop } from '../usage.js';
 
 export async function run(given: Given): Promise<ExitCode> {
-  formatOf(given);
-  const [file = '-'] = given.positionals;
   const vary = given.lists.get('vary') ?? [];
   if (vary.length === 0) throw usageStop('`--vary` is missing: PATH=FROM..TO:COUNT', given.command);
-  const out = given.values.get('out');
-  await demandSeparate(file, out === undefined || out === '-' ? [] : [out]);
-  const opened = await openDesign(file, given);
-  const quantities = quantitiesOf(given, opened);
   const variations = vary.map((text) => variationOf(text, given));
-  const found = studied(opened.input.name, given, () => sweep(opened.inputs, variations, quantities));
-  const units = unitsOf(given).units ?? opened.inputs.design.units ?? 'metric';
+  const { input, inputs, quantities, units } = await beginStudy(given);
+  const found = studied(input.name, given, () => sweep(inputs, variations, quantities));
   await present(sweepReport(found, { units }), given);
   return exit.fine;
 }

@@ -9,7 +9,7 @@ import type { Ply } from '../../../../packages/core/src/material/index.js';
 import { bridgingPriors, stitchType, type Thread } from '../../../../packages/core/src/stitch/index.js';
 
 /** Invented within usual ranges: a woven glass ply of 0.45 mm, as in the peel tests. */
-const cloth: Ply = {
+export const cloth: Ply = {
   name: 'glass cloth',
   angle: 0,
   thickness: 0.45e-3,
