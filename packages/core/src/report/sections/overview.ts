@@ -1,4 +1,4 @@
-import { couponNotes, loadNotes, type Results, type TargetResult } from '../../design/index.js';
+import { couponNotes, loadNotes, type Results } from '../../design/index.js';
 import type { Note } from '../../provenance/index.js';
 import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
@@ -6,6 +6,7 @@ import { amount, amountOr, heading, listOf, table } from './build.js';
 import { checksTable, laminateFailures } from './checks-glance.js';
 import { couponsTable } from './coupons/glance.js';
 import { loadFailures, loadsTable } from './loads/glance.js';
+import { limitWords, verdictWords } from './target-words.js';
 
 function laminatesTable({ laminates }: Results): Block {
   const rows = laminates.map((one): Cell[] => [
@@ -62,18 +63,6 @@ function stitchingTable({ model }: Results): Block[] {
   ];
 }
 
-function limits(target: TargetResult, units: UnitSystem): string {
-  const show = (value: number): string => formatQuantity(value, target.kind, { units });
-  if (target.atLeast !== undefined && target.atMost !== undefined)
-    return `${show(target.atLeast)} to ${show(target.atMost)}`;
-  return target.atLeast !== undefined ? `at least ${show(target.atLeast)}` : `at most ${show(target.atMost ?? 0)}`;
-}
-
-function verdict(target: TargetResult): string {
-  if (target.met) return 'met';
-  return target.hard ? 'NOT MET' : 'not met (soft)';
-}
-
 /** The targets with their verdicts. */
 function targetsTable({ targets }: Results, units: UnitSystem): Block[] {
   if (targets.length === 0) return [];
@@ -85,11 +74,11 @@ function targetsTable({ targets }: Results, units: UnitSystem): Block[] {
   const rows = targets.map((target): Cell[] => [
     target.quantity,
     amount(target.value, target.kind),
-    limits(target, units),
+    limitWords(target, units),
     target.relativeMargin === undefined
       ? amount(target.margin, target.kind)
       : amount(target.relativeMargin, 'fraction', 3),
-    verdict(target),
+    verdictWords(target),
   ]);
   return [
     table(

@@ -1,8 +1,8 @@
-import type { TargetResult } from '../../design/index.js';
-import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
+import type { UnitSystem } from '../../quantity/index.js';
 import type { Comparison, MovedQuantity } from '../../study/index.js';
 import type { Block, Cell, Report } from '../blocks.js';
 import { amount, heading, listOf, table } from '../sections/build.js';
+import { limitWords, verdictWords } from '../sections/target-words.js';
 import { changeCell, valueCell } from './cells.js';
 import { overlays } from './compare-figures.js';
 
@@ -19,16 +19,6 @@ function inputsTable({ designs, inputs }: Comparison): Block {
   );
 }
 
-const limitText = ({ atLeast, atMost, kind }: TargetResult, units: UnitSystem): string =>
-  [
-    atLeast === undefined ? '' : `at least ${formatQuantity(atLeast, kind, { units })}`,
-    atMost === undefined ? '' : `at most ${formatQuantity(atMost, kind, { units })}`,
-  ]
-    .filter((part) => part !== '')
-    .join(', ');
-
-const verdict = (target: TargetResult): string => (target.met ? 'met' : target.hard ? 'NOT MET' : 'not met (soft)');
-
 /** Every target of any design with what comes of it in each; the limits are those of the first design that has it. */
 function targetsTable({ designs }: Comparison, units: UnitSystem): Block[] {
   const all = designs.map(({ results }) => new Map(results.targets.map((target) => [target.quantity, target])));
@@ -38,10 +28,10 @@ function targetsTable({ designs }: Comparison, units: UnitSystem): Block[] {
     const first = all.map((targets) => targets.get(quantity)).find((target) => target !== undefined);
     return [
       quantity,
-      first === undefined ? '' : limitText(first, units),
+      first === undefined ? '' : limitWords(first, units),
       ...all.flatMap((targets): Cell[] => {
         const target = targets.get(quantity);
-        return target === undefined ? ['–', ''] : [amount(target.value, target.kind), verdict(target)];
+        return target === undefined ? ['–', ''] : [amount(target.value, target.kind), verdictWords(target)];
       }),
     ];
   });

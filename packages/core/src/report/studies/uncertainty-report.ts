@@ -1,8 +1,9 @@
-import { formatNumber, formatQuantity, type UnitSystem } from '../../quantity/index.js';
-import type { TargetProbability, UncertainInput, UncertainQuantity, Uncertainty } from '../../study/index.js';
+import { formatNumber, type UnitSystem } from '../../quantity/index.js';
+import type { UncertainInput, UncertainQuantity, Uncertainty } from '../../study/index.js';
 import type { Block, Cell, Report } from '../blocks.js';
 import { amount, heading, listOf, table } from '../sections/build.js';
 import { sourcesSection } from '../sections/sources.js';
+import { limitWords } from '../sections/target-words.js';
 
 const inUnit = (value: number, unit: string): string => `${formatNumber(value)}${unit === '' ? '' : ` ${unit}`}`;
 
@@ -40,17 +41,11 @@ function quantitiesTable({ quantities }: Uncertainty): Block {
   );
 }
 
-const limitText = ({ atLeast, atMost, kind }: TargetProbability, units: UnitSystem): string => {
-  const show = (value: number): string => formatQuantity(value, kind, { units });
-  if (atLeast !== undefined && atMost !== undefined) return `${show(atLeast)} to ${show(atMost)}`;
-  return atLeast !== undefined ? `at least ${show(atLeast)}` : `at most ${show(atMost ?? 0)}`;
-};
-
 function targetsTable({ targets, allMet }: Uncertainty, units: UnitSystem): Block[] {
   if (targets.length === 0) return [];
   const rows = targets.map((target): Cell[] => [
     target.quantity,
-    limitText(target, units),
+    limitWords(target, units),
     amount(target.probability.value, 'fraction'),
     amount(target.probability.low, 'fraction', 3),
     amount(target.probability.high, 'fraction', 3),
