@@ -1,9 +1,7 @@
-import { assemble, type Model, readDesignBytes, renderProblems, SelvageError } from '@selvage/core';
+import { assemble, type Model, readDesignBytes } from '@selvage/core';
 import type { Given } from './command.js';
-import { exit } from './exit.js';
 import { type Input, readInput } from './input.js';
-import { Stop } from './stop.js';
-import { coloured } from './terminal.js';
+import { studied } from './study.js';
 
 /**
  * Computes something from an input.
@@ -11,13 +9,7 @@ import { coloured } from './terminal.js';
  * @throws Stop 65 with every problem of the input, each with its place
  */
 export function fromInput<T>(input: Input, given: Given, compute: (model: Model) => T): T {
-  try {
-    return compute(assemble(readDesignBytes(input.bytes, { fileName: input.name })));
-  } catch (error) {
-    if (!(error instanceof SelvageError)) throw error;
-    const options = { fileName: input.name, colour: coloured(process.stderr, given.flags) };
-    throw new Stop(exit.badData, renderProblems(error.problems, options), error.problems);
-  }
+  return studied(input.name, given, () => compute(assemble(readDesignBytes(input.bytes, { fileName: input.name }))));
 }
 
 /** The design that the command line names. */

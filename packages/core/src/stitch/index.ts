@@ -40,7 +40,7 @@ export { type NeedleRange, needleDiameter, needleFor, needleRatio } from './need
 export { countInField, type FieldCount, penetrations } from './positions.js';
 export { bridgingPriors, inPlanePriors, type Prior, rodPriors, specimenPriors, zonePriors } from './priors.js';
 export { type RowsMet, rowsMetAcross, rowsMetAlong } from './rows-met.js';
-export { samplePrior } from './sample-prior.js';
+export { samplePrior, standardNormal } from './sample-prior.js';
 export { type SewingTimeInput, sewingTime } from './sewing-time.js';
 export type { SewnRows } from './sewn-rows.js';
 export {

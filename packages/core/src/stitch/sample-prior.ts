@@ -1,7 +1,14 @@
 import type { Prior } from './priors.js';
 
 /** 95 % point of the normal distribution. */
-const z95 = 1.6448536269514722;
+export const z95 = 1.6448536269514722;
+
+/** Standard deviation of the logarithm of which nine in ten lie between two ends, s = ln(high/low)/(2 z95). */
+export const logDeviation = ({ low, high }: Pick<Prior, 'low' | 'high'>): number => Math.log(high / low) / (2 * z95);
+
+/** One sample of the standard normal distribution, by Box and Muller; `random` gives numbers above 0 and below 1. */
+export const standardNormal = (random: () => number): number =>
+  Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random());
 
 /**
  * One sample of a prior.
@@ -12,10 +19,7 @@ export function samplePrior(
   { value, low, high, distribution }: Pick<Prior, 'value' | 'low' | 'high' | 'distribution'>,
   random: () => number,
 ): number {
-  if (distribution === 'lognormal') {
-    const normal = Math.sqrt(-2 * Math.log(random())) * Math.cos(2 * Math.PI * random());
-    return value * Math.exp((Math.log(high / low) / (2 * z95)) * normal);
-  }
+  if (distribution === 'lognormal') return value * Math.exp(logDeviation({ low, high }) * standardNormal(random));
   const share = random();
   const width = high - low;
   return share * width < value - low

@@ -1,5 +1,6 @@
 import { type DesignInputs, type InputValue, inputList, type Results } from '../design/index.js';
 import { type Difference, differencesBetween, valuesOf } from './differences.js';
+import { pathsTo } from './paths.js';
 
 /** A design with what was computed of it. */
 export interface ComparedDesign {
@@ -34,20 +35,13 @@ export interface Comparison {
 const aside = /^(notes|title|tolerances|search)(\.|$)|\.(note|title|label|source|basis)$/;
 
 /** The uppermost part of a path that a design does not have at all. */
-function missingPart(path: string, holders: ReadonlySet<string>): string {
-  const keys = path.split('.');
-  const length = keys.findIndex((_, i) => !holders.has(keys.slice(0, i + 1).join('.')));
-  return keys.slice(0, length + 1).join('.');
-}
-
-/** Every path of a design and those of the sections above it. */
-const withHolders = (paths: Iterable<string>): ReadonlySet<string> =>
-  new Set([...paths].flatMap((path) => path.split('.').map((_, i, keys) => keys.slice(0, i + 1).join('.'))));
+const missingPart = (path: string, holders: ReadonlySet<string>): string =>
+  pathsTo(path).find((part) => !holders.has(part)) ?? path;
 
 /** Inputs that differ; a part that some design does not have at all is one row, "given" where it is there. */
 function differingInputs(designs: readonly ComparedDesign[]): DifferingInput[] {
   const lists = designs.map(({ inputs }) => new Map(inputList(inputs).map(({ path, value }) => [path, value])));
-  const holders = lists.map((list) => withHolders(list.keys()));
+  const holders = lists.map((list) => new Set([...list.keys()].flatMap(pathsTo)));
   const rows = new Map<string, readonly (InputValue | undefined)[]>();
   for (const path of new Set(lists.flatMap((list) => [...list.keys()]))) {
     const values = lists.map((list) => list.get(path));

@@ -1,3 +1,5 @@
+import { pathsTo } from './paths.js';
+
 type Leaf = { readonly value: string | number | boolean; readonly scale: number };
 
 /** What differs between two documents at one place: where, from, to, and by how much if both are numbers. */
@@ -98,14 +100,12 @@ export function differencesBetween(before: unknown, after: unknown): Difference[
   return found.sort(byImportance);
 }
 
-const parents = (path: string): string[] => path.split('.').map((_, i, keys) => keys.slice(0, i + 1).join('.'));
-
 /** The uppermost parts of one JSON report that another does not have: `stitching.edge-rows`, `target laminates.skin.thickness`. */
 export function partsOnlyIn(one: unknown, other: unknown): string[] {
-  const known = new Set([...document(other).keys()].flatMap(parents));
+  const known = new Set([...document(other).keys()].flatMap(pathsTo));
   const parts = [...document(one).keys()]
     .filter((path) => !/\b(notes|sources)(\.|$)/.test(path))
-    .flatMap((path) => parents(path).find((part) => !known.has(part)) ?? [])
+    .flatMap((path) => pathsTo(path).find((part) => !known.has(part)) ?? [])
     // Longer and shorter lists are no parts.
     .filter((part) => !/\.\d+$/.test(part));
   return [...new Set(parts)].map((part) => part.replace(/^(target .+)\.(value|met)$/, '$1'));

@@ -11,11 +11,9 @@ import {
   type SamplingOptions,
   samplePrior,
   specimenPriors,
+  standardNormal,
   startSampling,
 } from '../../stitch/index.js';
-
-/** 95 % point of the normal distribution. */
-const z95 = 1.6448536269514722;
 
 /** What is drawn for one sample: the same for every coupon, whatever of it that uses. */
 export interface Draw {
@@ -28,10 +26,6 @@ export interface Draw {
   /** Place of the bond within its range, 0 to 1, where one is given; its value when there is no place. */
   readonly bondPlace?: number;
 }
-
-/** A sample of the standard normal distribution: ln of a lognormal of median 1 whose logarithm has that deviation. */
-const standardNormal = (random: () => number): number =>
-  Math.log(samplePrior({ value: 1, low: Math.exp(-z95), high: Math.exp(z95), distribution: 'lognormal' }, random));
 
 const names = Object.keys(bridgingPriors) as readonly (keyof BridgingParameters)[];
 

@@ -1,18 +1,11 @@
 import { fail } from '../../problem/index.js';
 import type { BridgingFailure, BridgingLaw, Interval } from '../bridging-types.js';
 import { specimenPriors } from '../priors.js';
+import { logDeviation, z95 } from '../sample-prior.js';
 import type { BridgingInterval } from './bridging-interval.js';
 
-/** 95 % point of the normal distribution. */
-const z95 = 1.6448536269514722;
-
-/** Coefficient of variation of a lognormal prior: s = ln(high/low)/(2 z95), CV = √(e^(s²) - 1). */
-function variationOf({ low, high }: { readonly low: number; readonly high: number }): number {
-  return Math.sqrt(Math.expm1((Math.log(high / low) / (2 * z95)) ** 2));
-}
-
-/** What stitches scatter by where the repeats of a measured curve do not say. */
-export const usualVariation = variationOf(specimenPriors.measuredFactor);
+/** What stitches scatter by where the repeats of a measured curve do not say: √(e^(s²) - 1) of the prior. */
+export const usualVariation = Math.sqrt(Math.expm1(logDeviation(specimenPriors.measuredFactor) ** 2));
 
 /** A measured law with all its forces multiplied. */
 export const scaledLaw = (law: BridgingLaw, factor: number): BridgingLaw => ({
