@@ -1,5 +1,5 @@
 import { readdir, readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { oneAim, severalAims, stitched, withSearch } from '../core/study/search/designs.js';
 import { freshCommand } from './support/command.js';
@@ -69,6 +69,51 @@ describe('selvage search', () => {
     const one = await json('--workers', '1');
     expect(JSON.parse(one).complete).toBe(true);
     expect(await json('--workers', '2')).toBe(one);
+  });
+
+  it('gives the same bits where threads take large pieces and this one small ones', async () => {
+    const { json } = await withDesign(large);
+    const share = ['--shard', '1/200000'];
+    const one = await json(...share, '--workers', '1');
+    expect(JSON.parse(one).evaluated).toBeGreaterThan(300_000);
+    for (const workers of ['2', '4']) expect(await json(...share, '--workers', workers)).toBe(one);
+  }, 60_000);
+
+  it.each([
+    ['cannot start', "throw new Error('no room for a thread');", 'no room for a thread'],
+    ['ends by itself', 'process.exit(3);', 'a worker of the search has ended before its work was done'],
+    [
+      'fails at its work',
+      `import { parentPort } from 'node:worker_threads';
+      parentPort.on('message', ({ id, method }) =>
+        parentPort.postMessage({ id, result: true, error: method === 'perform' ? { message: 'out of laminates' } : null }));
+      parentPort.postMessage('ready');`,
+      'out of laminates',
+    ],
+  ])('ends with 70 and no result when a worker %s', async (_, script, message) => {
+    const { search } = await withDesign(large);
+    const path = join(dirname(command.path()), 'search-worker.mjs');
+    const whole = await readFile(path, 'utf8');
+    await writeFile(path, script);
+    try {
+      const { code, stdout, stderr } = await search('--workers', '2', '--shard', '1/2000');
+      expect([code, stdout]).toEqual([70, '']);
+      expect(stderr).toContain(`internal error: ${message}`);
+    } finally {
+      await writeFile(path, whole);
+    }
+  });
+
+  it('needs no other thread for one worker', async () => {
+    const { search } = await withDesign(severalAims);
+    const path = join(dirname(command.path()), 'search-worker.mjs');
+    const whole = await readFile(path, 'utf8');
+    await writeFile(path, 'process.exit(3);');
+    try {
+      expect(await search('--workers', '1')).toMatchObject({ code: 0, stderr: '' });
+    } finally {
+      await writeFile(path, whole);
+    }
   });
 
   it('gives the same bits from five shares, put together in any order', async () => {

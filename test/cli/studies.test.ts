@@ -64,6 +64,18 @@ describe('sweep', () => {
     expect(page).toContain('NOT MET');
   });
 
+  it('notes in every form that its input moves none of the quantities', async () => {
+    const note = 'materials.ud.E1 does not move laminates.skin.thickness: the same at every point';
+    const args = ['sweep', 'a.yaml', '--vary', 'materials.ud.E1=100GPa..120GPa:3'];
+    for (const format of ['text', 'markdown']) {
+      const { code, stdout } = await run(...args, '--format', format);
+      expect(code).toBe(0);
+      expect(stdout.replaceAll(/\s+/g, ' ')).toContain(note);
+    }
+    const { notes } = JSON.parse((await run(...args, '--format', 'json')).stdout);
+    expect(notes).toEqual([{ level: 'warning', text: note }]);
+  });
+
   it('says what is wrong with a variation, an input or a quantity', async () => {
     expect(await run('sweep', 'a.yaml')).toMatchObject({ code: 64 });
     const wrong = await run('sweep', 'a.yaml', '--vary', 'stitching.row.pitch=2mm..4mm:3');
@@ -88,6 +100,13 @@ describe('sensitivity', () => {
     expect(inputs[0]).toMatchObject({ path: 'materials.ud.thickness' });
     expect(inputs[0].responses[0].elasticity).toBeCloseTo(1, 9);
     expect(idle).toContain('materials.ud.E1');
+  });
+
+  it('lists what moves none of the quantities, and apart from it what is no quantity', async () => {
+    const { stdout } = await run('sensitivity', 'a.yaml');
+    expect(stdout).toContain('Inputs that move none of these quantities');
+    const apart = stdout.slice(stdout.indexOf('Numbers that name or count something, not varied'));
+    expect(apart).toContain('stitching.rows.stitchType');
   });
 
   it('refuses a step that is none', async () => {

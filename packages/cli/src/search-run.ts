@@ -1,15 +1,16 @@
+import { setImmediate } from 'node:timers/promises';
 import type { evaluateGenomes, evaluateRange } from '@selvage/core';
 import {
   acceptGeneration,
   acceptRange,
-  genomeBlocks,
   isSearchComplete,
   proposeGeneration,
-  rangeBlocks,
   remainingCandidates,
   type SearchProblem,
   type SearchState,
 } from '@selvage/core';
+import { type Done, perform, type Task } from './search-job.js';
+import { cutter, type Stretch } from './search-pieces.js';
 import type { Crew } from './search-workers.js';
 
 type Tally = ReturnType<typeof evaluateRange>;
@@ -33,36 +34,84 @@ export function runSearch(
   return state.share === undefined ? breed(problem, state, crew, watcher) : goThrough(problem, state, crew, watcher);
 }
 
-async function goThrough(problem: SearchProblem, from: SearchState, crew: Crew, { stopped, progress }: Watcher) {
-  const all = remainingCandidates(from).reduce((sum, stretch) => sum + stretch.to - stretch.from, 0);
-  const blocks = rangeBlocks(problem, from);
-  const underWay: { block: { from: number; to: number }; result: Promise<Tally> }[] = [];
-  let state = from;
-  let done = 0;
-  while (true) {
-    while (!stopped() && underWay.length < 3 * crew.size) {
-      const { value: block } = blocks.next();
-      if (block === undefined) break;
-      const result = crew.perform({ range: block }) as Promise<Tally>;
-      // A failure is met where the result is taken up.
-      result.catch(() => undefined);
-      underWay.push({ block, result });
+/** Work that is shared out among a crew. */
+interface Work {
+  readonly stretches: readonly Stretch[];
+  readonly task: (piece: Stretch) => Task;
+  readonly stopped: () => boolean;
+  /** Takes results in the order of the pieces. */
+  readonly takeUp: (piece: Stretch, done: Done) => void;
+}
+
+/**
+ * Shares work out. This thread does small pieces itself: in between it hears answers and an interrupt, and hands on what is next, so that no thread waits for long.
+ */
+async function shareOut(problem: SearchProblem, crew: Crew, { stretches, task, stopped, takeUp }: Work): Promise<void> {
+  const cut = cutter(stretches, problem.evaluator.path, crew.size);
+  const underWay: { piece: Stretch; done?: Done }[] = [];
+  const answers = new Set<Promise<void>>();
+  const takeUpFirst = (): void => {
+    for (let first = underWay[0]; first?.done !== undefined; first = underWay[0]) {
+      takeUp(first.piece, first.done);
+      underWay.shift();
     }
-    const first = underWay.shift();
-    if (first === undefined) return state;
-    state = acceptRange(state, first.block, await first.result);
-    done += first.block.to - first.block.from;
-    progress(done / all, done);
+  };
+  while (!stopped()) {
+    for (let free = crew.free(); free > 0; free--) {
+      const piece = cut.other();
+      if (piece === undefined) break;
+      const slot: (typeof underWay)[number] = { piece };
+      underWay.push(slot);
+      const answer = crew.perform(task(piece)).then((done) => {
+        slot.done = done;
+        answers.delete(answer);
+      });
+      // A failure is met by `free`, or where the answers are waited for.
+      answer.catch(() => undefined);
+      answers.add(answer);
+    }
+    const piece = cut.own();
+    if (piece === undefined) break;
+    underWay.push({ piece, done: perform(problem, task(piece)) });
+    takeUpFirst();
+    await setImmediate();
   }
+  await Promise.all(answers);
+  takeUpFirst();
+}
+
+async function goThrough(problem: SearchProblem, from: SearchState, crew: Crew, { stopped, progress }: Watcher) {
+  const stretches = remainingCandidates(from);
+  const all = stretches.reduce((sum, stretch) => sum + stretch.to - stretch.from, 0);
+  let state = from;
+  let evaluated = 0;
+  await shareOut(problem, crew, {
+    stretches,
+    task: (range) => ({ range }),
+    stopped,
+    takeUp(piece, done) {
+      state = acceptRange(state, piece, done as Tally);
+      evaluated += piece.to - piece.from;
+      progress(evaluated / all, evaluated);
+    },
+  });
+  return state;
 }
 
 async function breed(problem: SearchProblem, from: SearchState, crew: Crew, { stopped, progress }: Watcher) {
+  const { genes } = problem.layout;
   let state = from;
   while (!stopped() && !isSearchComplete(problem, state)) {
     const proposal = proposeGeneration(problem, state);
     if (proposal === undefined) break;
-    const blocks = genomeBlocks(problem, proposal.genomes);
-    const results = (await Promise.all(blocks.map((genomes) => crew.perform({ genomes })))) as Results[];
+    const results: Results[] = [];
+    await shareOut(problem, crew, {
+      stretches: [{ from: 0, to: proposal.count }],
+      task: (piece) => ({ genomes: proposal.genomes.slice(piece.from * genes, piece.to * genes) }),
+      // A generation is taken up as a whole.
+      stopped: () => false,
+      takeUp: (_, done) => results.push(done as Results),
+    });
     const reason = results.find((one) => one.reason !== undefined)?.reason;
     state = acceptGeneration(state, proposal, {
       objectives: joined(results.map(({ objectives }) => objectives)),

@@ -68,16 +68,17 @@ const everything = text
   .replace('balanced: true, grouping: 3', 'balanced: false, grouping: 8')
   .replace('  minimise:', '  method: exhaustive\n  minimise:');
 
-/** Seconds that the command takes with so many workers; the least of some runs. */
-function commandSeconds(command: string, input: string, workers: number, repeats: number): number {
-  const run = () => {
+/** Seconds that the command takes with one worker and with two, in turn, so that other work on the machine troubles both alike; the least of some runs. */
+function commandSeconds(command: string, input: string, options: readonly string[], repeats: number) {
+  const run = (workers: number): number => {
     const start = performance.now();
-    const args = [command, 'search', '-', '--workers', String(workers), '--format', 'json'];
+    const args = [command, 'search', '-', '--workers', String(workers), '--format', 'json', ...options];
     const { status, stderr } = spawnSync(process.execPath, args, { input, encoding: 'utf8', maxBuffer: 2 ** 26 });
     if (status !== 0) throw new Error(stderr);
     return (performance.now() - start) / 1000;
   };
-  return Math.min(...Array.from({ length: repeats }, run));
+  const pairs = Array.from({ length: repeats }, () => [run(1), run(2)] as const);
+  return { one: Math.min(...pairs.map(([one]) => one)), two: Math.min(...pairs.map(([, two]) => two)) };
 }
 
 /** A search that goes through a million laminates: what it costs beside the kernel, and what a second worker brings. */
@@ -96,8 +97,8 @@ export function search(write: (line: string) => void): void {
     5,
   );
   evaluateRange(problem, { from: 0, to: 64 * portion });
-  const part = { from: first, to: first + 64 * portion };
-  const whole = nanoseconds(() => evaluateRange(problem, part), part.to - part.from, 5);
+  const stretch = { from: first, to: first + 64 * portion };
+  const whole = nanoseconds(() => evaluateRange(problem, stretch), stretch.to - stretch.from, 5);
   write(
     `kernel alone ${alone.toFixed(0)} ns a laminate, search ${whole.toFixed(0)} ns   ratio ${(whole / alone).toFixed(2)}`,
   );
@@ -107,14 +108,15 @@ export function search(write: (line: string) => void): void {
     write('workers skipped: the command is not built (npm run build)');
     return;
   }
-  for (const [words, input, repeats] of [
-    [`${count} laminates`, text, 3],
-    ['all 16.8 million laminates', everything, 1],
-  ] as const) {
-    const one = commandSeconds(command, input, 1, repeats);
-    const two = commandSeconds(command, input, 2, repeats);
-    write(
-      `whole command, ${words}: 1 worker ${one.toFixed(2)} s, 2 workers ${two.toFixed(2)} s   ratio ${(one / two).toFixed(2)}   (${availableParallelism()} cores)`,
-    );
-  }
+  const inWords = ({ one, two }: ReturnType<typeof commandSeconds>): string =>
+    `1 worker ${one.toFixed(2)} s, 2 workers ${two.toFixed(2)} s   ratio ${(one / two).toFixed(2)}`;
+  write(
+    `whole commands, start and compiling in each thread counted (${availableParallelism()} cores, least of runs in turn)`,
+  );
+  write(`${count} laminates: ${inWords(commandSeconds(command, text, [], 7))}`);
+  const all = commandSeconds(command, everything, [], 3);
+  write(`all 16.8 million laminates: ${inWords(all)}`);
+  const part = commandSeconds(command, everything, ['--shard', '1/8'], 5);
+  const rest = { one: all.one - part.one, two: all.two - part.two };
+  write(`threads that are warm, by what 7/8 of these take beyond the first 1/8: ${inWords(rest)}`);
 }

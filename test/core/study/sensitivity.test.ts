@@ -42,11 +42,31 @@ describe('sensitivities of a design', () => {
     expect(moving.map(({ path }) => path)).toEqual(['stitching.rows.pitch', 'stitching.rows.rowSpacing']);
   });
 
-  it('leave out words, targets and the type of a stitch, and say what they could not move', () => {
+  it('count the number of a needle as the width of its blade, which holes follow where no width is given', () => {
+    const text = plate.replace('pitch:', 'needle: 110, pitch:');
+    const { inputs: moving, idle } = sensitivity(designInputs(text), [density, 'stitching.rows.needleDiameter']);
+    expect(moving.find(({ path }) => path === 'stitching.rows.needle')!.responses[1]!.elasticity).toBeCloseTo(1, 9);
+    expect(idle).not.toContain('stitching.rows.needle');
+    const net = sensitivity(designInputs(text), ['stitching.rows.netWidth']);
+    // Net width 1 - d/p, a blade 1.1 mm wide every 4 mm.
+    const needle = net.inputs.find(({ path }) => path === 'stitching.rows.needle')!;
+    expect(needle.responses[0]!.elasticity).toBeCloseTo(-(1.1 / 4) / (1 - 1.1 / 4), 9);
+  });
+
+  it('do not move numbers that name or count something, and list them apart', () => {
+    const text = plate.replace('pitch:', 'strandsInNeedle: 2, pitch:');
+    const { inputs: moving, idle, nominal, fixed } = sensitivity(designInputs(text), [density]);
+    expect(nominal).toEqual(expect.arrayContaining(['stitching.rows.stitchType', 'stitching.rows.strandsInNeedle']));
+    const others = [...moving.map(({ path }) => path), ...idle, ...fixed.map(({ path }) => path)];
+    for (const path of nominal) expect(others).not.toContain(path);
+  });
+
+  it('leave out words and targets, and say what they could not move', () => {
     const all = [...found.inputs.map(({ path }) => path), ...found.idle];
     expect(all).not.toContain('title');
     expect(all.some((path) => path.startsWith('targets'))).toBe(false);
-    expect(found.fixed.map(({ path }) => path)).toEqual(['stitching.rows.stitchType']);
+    const loaded = designInputs(`${plate}loads:\n  pull: { laminate: plate, M: [40 N, 0 N, 5 N] }\n`);
+    expect(sensitivity(loaded, [density]).fixed).toEqual([{ path: 'loads.pull.M.1', why: 'is zero' }]);
   });
 
   it('take a step of its own for an input', () => {

@@ -85,6 +85,41 @@ describe('a sweep', () => {
     expect(points[1]!.problems![0]!.code).toBe('out-of-range');
   });
 
+  const textsOf = (quantities: readonly string[], ...typed: readonly string[]) =>
+    sweep(inputs, typed.map(parseVariation), quantities).notes.map(({ text }) => text);
+  const pitches = 'stitching.rows.pitch=2mm..8mm:4';
+  const contents = 'materials.cloth.fibreVolumeFraction=0.4..0.6:3';
+
+  it('says when its input moves none of the quantities', () => {
+    expect(textsOf([thickness], pitches)).toEqual([
+      'stitching.rows.pitch does not move laminates.plate.thickness: the same at every point',
+    ]);
+    expect(textsOf([thickness, 'laminates.plate.inPlane.Ex'], pitches)).toEqual([
+      'stitching.rows.pitch moves none of laminates.plate.thickness, laminates.plate.inPlane.Ex: the same at every point',
+    ]);
+  });
+
+  it('names the quantities that stay while others move, and says nothing where all move', () => {
+    expect(textsOf([density, thickness], pitches)).toEqual([
+      'stitching.rows.pitch does not move laminates.plate.thickness: the same at every point',
+    ]);
+    expect(textsOf([density], pitches)).toEqual([]);
+  });
+
+  it('tells two inputs apart', () => {
+    expect(textsOf([density, thickness], pitches, contents)).toEqual([
+      'stitching.rows.pitch does not move laminates.plate.thickness: the same at every point',
+      'materials.cloth.fibreVolumeFraction does not move stitching.rows.penetrationDensity: the same at every point',
+    ]);
+    expect(textsOf([density], pitches, contents)).toEqual([
+      'materials.cloth.fibreVolumeFraction does not move stitching.rows.penetrationDensity: the same at every point',
+    ]);
+  });
+
+  it('does not speak of an input of which one value alone could be computed', () => {
+    expect(textsOf([density], 'materials.cloth.fibreVolumeFraction=0.5,0.95')).toEqual([]);
+  });
+
   it('stops where no point can be computed', () => {
     const pitch = parseVariation('stitching.rows.pitch=2mm..8mm:3');
     expect(codeOf(() => sweep(inputs, [parseVariation('stitching.rows.pich=2mm..8mm:3')], [density]))).toBe(

@@ -34,6 +34,12 @@ const aside = /^(format|title|notes|targets|search|tolerances)(\.|$)|\.(note|tit
 /** Whether results may follow from what stands at a path of a design file. */
 export const isInput = (path: string): boolean => !aside.test(path);
 
+/** Keys whose number is the name of something or counts things, so that there is nothing a little beside it. The metric number of a needle is a length. */
+const nominal = /\.(stitchType|strandsInNeedle|harness|interface|modes|count)$/;
+
+/** Whether the number at a path of a design file can be a little more or less. */
+export const isQuantity = (path: string): boolean => !nominal.test(path);
+
 /** Below this share of a quantity a change of it is round-off. */
 export const roundOff = 1e-10;
 

@@ -25,6 +25,7 @@ export interface MovedQuantity {
   readonly percent: readonly (number | undefined)[];
 }
 
+/** Designs side by side: what was put in differently, and which results moved. */
 export interface Comparison {
   readonly designs: readonly ComparedDesign[];
   readonly inputs: readonly DifferingInput[];

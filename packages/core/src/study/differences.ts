@@ -78,7 +78,7 @@ const byImportance = (a: Difference, b: Difference): number =>
   a.rank - b.rank || (size(a) === size(b) ? 0 : size(b) - size(a));
 
 /**
- * The values that differ between the JSON reports of two designs, the most important first ({@link byImportance}). Remarks and round-off are left out, and what only
+ * The values that differ between the JSON reports of two designs, the most important first (`byImportance`). Remarks and round-off are left out, and what only
  * one of them has.
  */
 export function differencesBetween(before: unknown, after: unknown): Difference[] {

@@ -16,6 +16,7 @@ import { type Problem, SelvageError } from '../problem/index.js';
 /** What a variant of a design comes to: a number for each quantity asked for, or why there is none. */
 export type Evaluation = Evaluated | { readonly problems: readonly Problem[] };
 
+/** The quantities and targets of one variant of a design. */
 export interface Evaluated {
   /** SI, in the order of the quantities. */
   readonly values: readonly number[];

@@ -1,7 +1,7 @@
 import { type DesignInputs, type InputChange, inputList, kindAt } from '../design/index.js';
 import { fail } from '../problem/index.js';
 import type { KindName } from '../quantity/index.js';
-import { type Amount, amountOf, isInput, roundOff, written } from './amount.js';
+import { type Amount, amountOf, isInput, isQuantity, roundOff, written } from './amount.js';
 import { evaluateDesign, evaluateVariant } from './evaluate.js';
 import { momentsOf } from './method/distribution-moments.js';
 import { uncertainInputs } from './tolerances.js';
@@ -15,6 +15,7 @@ export interface InputResponse {
   readonly high: number;
 }
 
+/** How the results answer to one input. */
 export interface InputSensitivity {
   readonly path: string;
   /** As written. */
@@ -25,16 +26,20 @@ export interface InputSensitivity {
   readonly responses: readonly InputResponse[];
 }
 
+/** Which inputs move the results, and by how much. */
 export interface Sensitivity {
   readonly quantities: readonly { readonly path: string; readonly kind: KindName; readonly value: number }[];
   /** Those that move something, by their largest elasticity. */
   readonly inputs: readonly InputSensitivity[];
   /** Inputs that move none of the quantities. */
   readonly idle: readonly string[];
+  /** Numbers that name or count something, and are no quantities that vary. */
+  readonly nominal: readonly string[];
   /** Inputs that could not be moved, and why: zero, or a value that may not lie beside this one. */
   readonly fixed: readonly { readonly path: string; readonly why: string }[];
 }
 
+/** How far the inputs are moved. */
 export interface SensitivityOptions {
   /** Share by which every input without a tolerance is moved; 0.01 when not given. */
   readonly step?: number;
@@ -86,11 +91,16 @@ export function sensitivity(
   const tolerances = toleranceShares(inputs);
   const moved: InputSensitivity[] = [];
   const idle: string[] = [];
+  const nominal: string[] = [];
   const fixed: { path: string; why: string }[] = [];
   for (const input of inputList(inputs)) {
     const amount = movable(input);
     if (amount === undefined) continue;
     const { path, value } = input;
+    if (!isQuantity(path)) {
+      nominal.push(path);
+      continue;
+    }
     const own = steps[path] ?? tolerances.get(path) ?? step;
     if (amount.number === 0) {
       fixed.push({ path, why: 'is zero' });
@@ -122,6 +132,7 @@ export function sensitivity(
     quantities: quantities.map((path, i) => ({ path, kind: kindAt(path.split('.')), value: base[i] ?? 0 })),
     inputs: moved.sort((a, b) => largest(b) - largest(a)),
     idle,
+    nominal,
     fixed,
   };
 }

@@ -1,7 +1,9 @@
 import { type DesignInputs, type InputValue, kindAt } from '../design/index.js';
 import { fail, type Problem, SelvageError } from '../problem/index.js';
+import type { Note } from '../provenance/index.js';
 import type { KindName } from '../quantity/index.js';
 import { evaluateVariant } from './evaluate.js';
+import { stillNotes } from './still.js';
 import type { Variation } from './variation.js';
 
 /** A point of a sweep: the varied inputs and what came of them. */
@@ -16,11 +18,14 @@ export interface SweepPoint {
   readonly problems?: readonly Problem[];
 }
 
+/** Quantities over one or two varied inputs. */
 export interface Sweep {
   readonly variations: readonly Variation[];
   readonly quantities: readonly { readonly path: string; readonly kind: KindName }[];
   /** The values of the first input change slowest. */
   readonly points: readonly SweepPoint[];
+  /** Which inputs move none, or not all, of the quantities. */
+  readonly notes: readonly Note[];
 }
 
 const most = 10_001;
@@ -53,7 +58,16 @@ export function sweep(inputs: DesignInputs, variations: readonly Variation[], qu
       first.problems.map((problem) => ({ ...problem, message: `${problem.message} (tried ${tried})` })),
     );
   }
-  return { variations, quantities: quantities.map((path) => ({ path, kind: kindAt(path.split('.')) })), points };
+  return {
+    variations,
+    quantities: quantities.map((path) => ({ path, kind: kindAt(path.split('.')) })),
+    points,
+    notes: stillNotes(
+      variations.map(({ path }) => path),
+      quantities,
+      points,
+    ),
+  };
 }
 
 function check(variations: readonly Variation[], quantities: readonly string[]): void {

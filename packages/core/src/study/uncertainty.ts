@@ -34,6 +34,7 @@ export interface TargetProbability extends Pick<TargetResult, 'quantity' | 'kind
   readonly probability: RangedEstimate;
 }
 
+/** How sure the results of a design are, from the tolerances of its inputs. */
 export interface Uncertainty {
   readonly inputs: readonly UncertainInput[];
   readonly samples: number;
@@ -48,6 +49,7 @@ export interface Uncertainty {
   readonly sources: readonly SourceKey[];
 }
 
+/** How many samples are drawn, and from which seed. */
 export interface UncertaintyOptions {
   /** Whole, 100 to 1 000 000; 2000 when not given. */
   readonly samples?: number;

@@ -25,12 +25,12 @@ function tornado({ quantities, inputs }: Sensitivity, index: number): Block[] {
   ];
 }
 
-/** The report of a sensitivity study: ranked elasticities, a figure for each quantity, inputs that move nothing. */
+/** The report of a sensitivity study: ranked elasticities, a figure for each quantity, inputs that move none of them, numbers that are no quantities. */
 export function sensitivityReport(
   found: Sensitivity,
   { units = 'metric' }: { readonly units?: UnitSystem } = {},
 ): Report {
-  const { quantities, inputs, idle, fixed } = found;
+  const { quantities, inputs, idle, nominal, fixed } = found;
   const rows = inputs
     .slice(0, mostRows)
     .map(({ path, value, step, responses }): Cell[] => [
@@ -68,7 +68,12 @@ export function sensitivityReport(
           ]),
       ...listOf(rest > 0 ? [`and ${rest} more; the JSON form has them all`] : []),
       ...quantities.flatMap((_, i) => tornado(found, i)),
-      ...(idle.length === 0 ? [] : [heading(2, 'Inputs that move nothing', 'idle'), ...listOf([idle.join(', ')])]),
+      ...(idle.length === 0
+        ? []
+        : [heading(2, 'Inputs that move none of these quantities', 'idle'), ...listOf([idle.join(', ')])]),
+      ...(nominal.length === 0
+        ? []
+        : [heading(2, 'Numbers that name or count something, not varied', 'nominal'), ...listOf([nominal.join(', ')])]),
       ...(fixed.length === 0
         ? []
         : [

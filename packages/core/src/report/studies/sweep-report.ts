@@ -84,7 +84,7 @@ export function sweepReport(
   sweep: Sweep,
   { units = 'metric', title }: { readonly units?: UnitSystem; readonly title?: string } = {},
 ): Report {
-  const { variations, quantities, points } = sweep;
+  const { variations, quantities, points, notes } = sweep;
   const judged = points.some(({ met }) => met !== undefined);
   const varied = variations.map(({ path }) => path).join(' and ');
   return {
@@ -103,6 +103,7 @@ export function sweepReport(
         ],
         pointRows(sweep, points),
       ),
+      ...(notes.length > 0 ? [{ kind: 'notes' as const, notes }] : []),
       ...failedPoints(sweep),
       ...quantities.flatMap((_, i) => figureOf(sweep, i, units)),
     ],
@@ -116,6 +117,7 @@ export function sweepReport(
         ...(met === undefined ? {} : { met }),
         ...(problems === undefined ? {} : { problems: problems.map(({ code, message }) => ({ code, message })) }),
       })),
+      notes,
     },
   };
 }

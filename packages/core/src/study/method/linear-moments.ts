@@ -14,6 +14,7 @@ export interface InputEffect {
   readonly share: number;
 }
 
+/** Mean and standard deviation of an output, and what each input contributes. */
 export interface LinearMoments extends Moments {
   /** The mean with the bend of the response in each input counted in. */
   readonly secondOrderMean: number;

@@ -17,6 +17,7 @@ export interface Percentile extends WithError {
   readonly range?: Omit<RangedEstimate, 'value'>;
 }
 
+/** What samples say of a quantity, each number with its own uncertainty. */
 export interface SampleSummary {
   readonly count: number;
   readonly mean: WithError;

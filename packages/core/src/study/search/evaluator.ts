@@ -3,6 +3,7 @@ export interface Evaluator {
   /** `kernel`: laminates alone, in flat arrays; `design`: each candidate as a whole design. */
   readonly path: 'kernel' | 'design';
   /**
+   * All quantities of several candidates.
    * @param genomes flat
    * @param count how many
    * @param values written: a row of all quantities for each, SI

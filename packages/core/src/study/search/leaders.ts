@@ -40,7 +40,7 @@ export function addLeaders(leaders: Leaders, genomes: ArrayLike<number>, objecti
 }
 
 /** Whether row i of one table comes before row j of another by the first unequal number, or equals it. */
-function notAfter(a: ArrayLike<number>, i: number, b: ArrayLike<number>, j: number, width: number): boolean {
+export function notAfter(a: Int32Array, i: number, b: Int32Array, j: number, width: number): boolean {
   for (let k = 0; k < width; k++) {
     const x = a[i * width + k]!;
     const y = b[j * width + k]!;
@@ -49,15 +49,35 @@ function notAfter(a: ArrayLike<number>, i: number, b: ArrayLike<number>, j: numb
   return true;
 }
 
+/**
+ * Leaders in flat tables. A list of numbers changes its kind with what is in it, and each time the loop over all candidates would be compiled anew, in every thread.
+ */
+export interface Bar {
+  readonly count: number;
+  readonly most: number;
+  readonly genes: number;
+  readonly width: number;
+  readonly genomes: Int32Array;
+  readonly objectives: Float64Array;
+}
+
+export const barOf = ({ count, most, genes, steps, genomes, objectives }: Leaders): Bar => ({
+  count,
+  most,
+  genes,
+  width: steps.length,
+  genomes: Int32Array.from(genomes),
+  objectives: Float64Array.from(objectives),
+});
+
 /** Whether an offer cannot become a leader, judged without allocating anything. */
-export function isBeaten(leaders: Leaders, genomes: Int32Array, objectives: Float64Array, k: number): boolean {
-  const { count, steps, most, genes, objectives: front } = leaders;
-  const width = steps.length;
+export function isBeaten(bar: Bar, genomes: Int32Array, objectives: Float64Array, k: number): boolean {
+  const { count, width, most, genes, objectives: front } = bar;
   if (width === 1) {
     if (count < most) return false;
     const last = front[count - 1]!;
     const own = objectives[k]!;
-    return own > last || (own === last && notAfter(leaders.genomes, count - 1, genomes, k, genes));
+    return own > last || (own === last && notAfter(bar.genomes, count - 1, genomes, k, genes));
   }
   for (let i = 0; i < count; i++) {
     let above = false;
@@ -71,7 +91,7 @@ export function isBeaten(leaders: Leaders, genomes: Int32Array, objectives: Floa
       }
       if (other < own) equal = false;
     }
-    if (!above && (!equal || notAfter(leaders.genomes, i, genomes, k, genes))) return true;
+    if (!above && (!equal || notAfter(bar.genomes, i, genomes, k, genes))) return true;
   }
   return false;
 }
@@ -83,16 +103,10 @@ export interface Closest {
 }
 
 /** The closer of two; at equal violations the one with the smaller first unequal gene. */
-function closer(a: Closest | undefined, b: Closest | undefined): Closest | undefined {
+export function closer(a: Closest | undefined, b: Closest | undefined): Closest | undefined {
   if (a === undefined || b === undefined) return a ?? b;
   if (a.violation !== b.violation) return a.violation < b.violation ? a : b;
-  return notAfter(a.genome, 0, b.genome, 0, a.genome.length) ? a : b;
-}
-
-/** Whether a candidate that misses limits is closer than the closest so far, judged without allocating anything. */
-export function isCloser(closest: Closest | undefined, violation: number, genomes: Int32Array, k: number): boolean {
-  if (closest === undefined || violation !== closest.violation) return violation < (closest?.violation ?? Infinity);
-  return !notAfter(closest.genome, 0, genomes, k, closest.genome.length);
+  return notAfter(Int32Array.from(a.genome), 0, Int32Array.from(b.genome), 0, a.genome.length) ? a : b;
 }
 
 /** What came of some candidates. */

@@ -37,6 +37,7 @@ export interface SpaceSize {
   readonly duplicates?: bigint;
 }
 
+/** How a search is set up beside what the design says. */
 export interface SearchOptions {
   /** In place of the design's own. */
   readonly seed?: number;
@@ -212,11 +213,12 @@ function setUp(inputs: DesignInputs, { seed, path }: SearchOptions): SearchProbl
   const goals = goalsOf(inputs, search);
   const { counts, ...layout } = layoutOf(varied, space);
   const parts = { varied, layout, ...(space === undefined ? {} : { space }) };
-  demandQuantities(inputs, changesOf(parts, firstGenome(layout, space)), goals);
   const kernel =
     path === 'design' || varied.length > 0 || space === undefined
       ? undefined
       : kernelEvaluator(inputs, space, layout, goals.quantities);
+  // The kernel knows its quantities by name; a whole design takes as long as thousands of laminates.
+  if (kernel === undefined) demandQuantities(inputs, changesOf(parts, firstGenome(layout, space)), goals);
   const evaluator =
     kernel ?? designEvaluator(inputs, layout.genes, (genome) => changesOf(parts, genome), goals.quantities);
   const size = sizeOf(varied, space);

@@ -24,9 +24,11 @@ export interface StackRules {
 export interface StackBuilder {
   /** The plies; those up to the depth are placed. */
   readonly stack: Int32Array;
+  /** How many plies are placed. */
   readonly depth: () => number;
   /** Whether a choice may come next, as far as the rules can tell before the rest is known. */
   readonly fits: (choice: number) => boolean;
+  /** Puts a choice behind the placed plies. */
   readonly place: (choice: number) => void;
   /** Takes the last ply away. */
   readonly lift: () => void;
