@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { codeSpans, guides, inRoot, pageAt, root, tableRows } from './support/pages.js';
 
 const exampleFolder = new URL('docs/examples/', root);
-const examples = readdirSync(exampleFolder).map((name) => readFileSync(new URL(name, exampleFolder), 'utf8'));
+const examples = readdirSync(exampleFolder)
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => readFileSync(new URL(name, exampleFolder), 'utf8'));
 const shingle = readFileSync(inRoot('docs/examples/shingle-640-three-rows.yaml'), 'utf8');
 
 /** Everything that is wrong with a design, as the command prints it; empty when nothing is. */

@@ -19,7 +19,7 @@ export interface DocPage {
 export const root = new URL('../../../', import.meta.url);
 
 /** What is installed, built or recorded, not written. */
-const skipped = new Set(['node_modules', 'dist', 'coverage', 'golden']);
+const skipped = new Set(['node_modules', 'dist', 'coverage', 'golden', 'site']);
 
 function markdownUnder(folder: string): string[] {
   return readdirSync(new URL(folder, root), { withFileTypes: true }).flatMap((entry) => {
@@ -56,9 +56,11 @@ const page = (path: string): DocPage => {
 /** Every page of the repository. */
 export const pages: readonly DocPage[] = markdownUnder('').sort().map(page);
 
+const generated = new Set(['docs/guide/design-file.md', 'docs/guide/errors.md']);
+
 /** The pages that are written for users, and are run. */
 export const guides: readonly DocPage[] = pages.filter(
-  ({ path }) => path === 'README.md' || (path.startsWith('docs/guide/') && path !== 'docs/guide/design-file.md'),
+  ({ path }) => path === 'README.md' || (path.startsWith('docs/guide/') && !generated.has(path)),
 );
 
 /** The page at a path. */

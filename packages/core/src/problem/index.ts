@@ -1,3 +1,4 @@
+export { type CatalogueEntry, problemCatalogue } from './catalogue.js';
 export { choice } from './choice.js';
 export { nearest, nearestHint } from './nearest.js';
 export type { Path, Place, Problem, ProblemCode } from './problem.js';

@@ -1,5 +1,6 @@
 import type { Place, Problem } from './problem.js';
 
+/** How problems are printed. */
 export interface RenderProblemOptions {
   /** Shown before line and column. */
   readonly fileName?: string;
