@@ -1,7 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { exampleCounts, exampleIds, workedExamples } from '../../packages/core/src/examples/index.js';
+import {
+  type CheckedExample,
+  type CheckedValue,
+  exampleCatalogue,
+  exampleCounts,
+  exampleIds,
+  exampleOf,
+  workedExamples,
+} from '../../packages/core/src/examples/index.js';
 import { likePrinted } from '../../packages/core/src/examples/words.js';
 import type { Block } from '../../packages/core/src/report/blocks.js';
+import { exampleBlocks } from '../../packages/core/src/report/example-blocks.js';
 import { examplesReport } from '../../packages/core/src/report/examples-report.js';
 import { render } from '../../packages/core/src/report/index.js';
 
@@ -14,23 +23,26 @@ describe('the report of the worked examples', () => {
   it('shows every value of every example once', () => {
     const { values, independent } = exampleCounts();
     const rows = tables(report.blocks)
-      .filter(({ columns }) => columns.some(({ label }) => label === 'Within') && columns[1]?.label !== 'What it is')
+      .filter(({ columns }) => columns.some(({ label }) => label === 'Within') && columns[1]?.label !== 'Subject')
       .flatMap((table) => table.rows);
     expect(rows.length).toBe(values + independent.values);
   });
 
   it('lists the publications with how each was obtained, and the verdict on its values', () => {
     const [overview] = tables(report.blocks);
-    const published = workedExamples.filter(({ access }) => access !== 'computed');
+    const published = exampleCatalogue()
+      .filter(({ independent }) => !independent)
+      .map(({ id }) => exampleOf(id));
     expect(overview!.rows.map(([id]) => id)).toEqual(published.map(({ id }) => id));
+    expect(new Set(published)).toEqual(new Set(workedExamples.filter(({ access }) => access !== 'computed')));
     const words: Record<string, string> = {
       read: 'read in the source',
       quoted: 'read where it is quoted',
       recalled: 'recalled, not re-read',
     };
-    expect(overview!.rows.map(([, , , obtained]) => obtained)).toEqual(published.map(({ access }) => words[access]));
+    expect(overview!.rows.map((row) => row[4])).toEqual(published.map(({ access }) => words[access]));
     const dropped = published.map(({ notReproduced }) => notReproduced?.length ?? 0);
-    expect(overview!.rows.map((row) => row[5])).toEqual(
+    expect(overview!.rows.map((row) => row[7])).toEqual(
       dropped.map((count) => (count === 0 ? 'all' : `all; ${count} not counted`)),
     );
   });
@@ -101,7 +113,7 @@ describe('the report of the worked examples', () => {
   it('shows a band instead of a tolerance where plate theory approaches exact elasticity', () => {
     const { blocks, data } = examplesReport('plate-deflection-three-plies');
     const [values] = tables(blocks);
-    expect(values!.rows.map((row) => [row[0], row[2], row[5], row[6]])).toEqual([
+    expect(values!.rows.map((row) => [row[0], row[2], row[5], row[7]])).toEqual([
       ['w4', '2.82', 'band 13 %', 'in the band'],
       ['w10', '0.919', 'band 1.5 %', 'in the band'],
       ['w20', '0.61', 'band 0.45 %', 'in the band'],
@@ -136,6 +148,71 @@ describe('the report of the worked examples', () => {
         problems: [expect.objectContaining({ code: 'unknown-name', hint: 'did you mean `bimetal-curvature`?' })],
       }),
     );
+  });
+});
+
+describe('a list of the worked examples', () => {
+  const list = (what?: string): string => render(examplesReport(what, { list: true }), 'text', { width: 1000 });
+
+  it('stands under the subjects in a few words on each example', () => {
+    const text = list();
+    expect(text).toMatch(/\nSandwich\n-+\n\n- wrinkling-coefficient: /);
+    expect(text).toContain('Tsai and Hahn 1980; 17 values, worst +0.8 of the last digit; design file');
+    expect(text).toContain('Pagano and Hatfield 1972; 3 values, in the band; no design file');
+    const { examples, independent } = exampleCounts();
+    expect(text.match(/design file$/gm)).toHaveLength(examples);
+    expect(text).toContain(`${independent.examples} further examples, which no publication prints`);
+    expect(text).not.toContain('S11');
+  });
+
+  it('of a subject or a word holds those about it alone', () => {
+    expect(list('edge').match(/design file$/gm)).toHaveLength(1);
+    expect(list('independent-script').match(/design file$/gm)).toHaveLength(exampleCounts().independent.examples);
+  });
+
+  it('gives one example whole all the same', () => {
+    expect(list('bimetal-curvature')).toContain('published and computed');
+  });
+});
+
+describe('the page of the worked examples', () => {
+  it('leads from every example of the list to its section', () => {
+    const page = render(examplesReport(), 'html');
+    const links = [...page.matchAll(/<th [^>]*><a href="#(example-[^"]+)">/g)].map(([, id]) => id);
+    expect(links).toHaveLength(exampleCounts().examples);
+    for (const id of links) expect(page).toContain(`<h3 id="${id}">`);
+    expect(page).toContain('<li><a href="#subject-strength">Strength</a></li>');
+  });
+
+  it('holds those about a word alone, the values of the independent script among them', () => {
+    const { blocks, data } = examplesReport('thickness');
+    expect(data.counts).toMatchObject({ examples: 4 });
+    expect(tables(blocks).at(-1)!.id).toBe('independent-script');
+    expect(tables(examplesReport('independent-script').blocks).map(({ id }) => id)).toEqual(['independent-script']);
+  });
+});
+
+describe('a deviation beside its value', () => {
+  it('counts in the last digit printed, to a tenth and with its sign', () => {
+    const [example] = examplesReport('bimetal-curvature').data.examples as CheckedExample[];
+    const cells = (value: Partial<CheckedValue>): unknown[] => {
+      const rows = [{ ...example!.rows[0]!, ...value }];
+      return [...tables(exampleBlocks({ ...example!, rows }))[0]!.rows[0]!];
+    };
+    expect(cells({ printed: '181.8', lastDigits: 0.11, tolerance: 0.05 }).slice(4, 6)).toEqual(['+0.1', '0.5']);
+    expect(cells({ printed: '1.20e6', lastDigits: -3.26, tolerance: 1e4 }).slice(4, 6)).toEqual(['-3.3', '1']);
+    expect(cells({ lastDigits: -0.04 })[4]).toBe('0');
+  });
+
+  it('stands in every format', () => {
+    const constants = examplesReport('off-axis-constants-carbon-60');
+    for (const format of ['text', 'markdown', 'html', 'csv'] as const) {
+      expect(render(constants, format)).toContain('-0.9');
+    }
+    // The book prints 5.854, the independent script 5.85311368164.
+    const { examples } = JSON.parse(render(constants, 'json'));
+    const mx = examples[0].rows.find(({ key }: CheckedValue) => key === 'mx');
+    expect(mx.lastDigits).toBeCloseTo((5.85311368164 - 5.854) / 0.001, 6);
   });
 });
 

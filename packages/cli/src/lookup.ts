@@ -1,13 +1,13 @@
-import { type Report, SelvageError } from '@selvage/core';
+import { SelvageError } from '@selvage/core';
 import type { Given } from './command.js';
 import { usageStop } from './usage.js';
 
 /**
- * A report that is chosen by names on the command line.
+ * What is chosen by names on the command line.
  *
  * @throws Stop 64 when there is nothing of that name
  */
-export function lookUp(given: Given, find: () => Report): Report {
+export function lookUp<Found>(given: Given, find: () => Found): Found {
   try {
     return find();
   } catch (error) {

@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
-import type { Command, Given } from '../command.js';
+import { exampleIds, exampleSubjects } from '@selvage/core';
+import type { Command, Given, Positional } from '../command.js';
 import { bash } from '../completion/bash.js';
 import { fish } from '../completion/fish.js';
 import { zsh } from '../completion/zsh.js';
@@ -19,6 +20,13 @@ export async function run(given: Given, commands: readonly Command[]): Promise<E
   if (script === undefined) {
     throw usageStop(`SHELL is missing: name one of ${[...scripts.keys()].join(', ')}`, given.command);
   }
-  await stdoutText(script(commands));
+  await stdoutText(script(commands.map(withWords)));
   return exit.fine;
+}
+
+/** A command whose words that stand in the library are written out, so that a shell need not ask for them. */
+function withWords(command: Command): Command {
+  const spelled = (one: Positional): Positional =>
+    one.completes === 'example' ? { ...one, choices: [...exampleSubjects, ...exampleIds] } : one;
+  return { ...command, positionals: command.positionals.map(spelled) };
 }

@@ -2,6 +2,7 @@ import { fail, nearestHint } from '../problem/index.js';
 import { toSI } from '../quantity/index.js';
 import { workedExamples } from './data.js';
 import { compute } from './kinds.js';
+import { inLastDigits } from './last-digit.js';
 import type { ComputedValues, PrintedValue, WorkedExample } from './types.js';
 
 /** A printed value beside the library's; numbers in `unit`. */
@@ -13,6 +14,8 @@ export interface CheckedValue {
   readonly computed: number;
   /** (computed - published) / |published|. */
   readonly deviation: number;
+  /** (computed - published) in units of the last digit that is printed: of 181.8 a tenth. */
+  readonly lastDigits: number;
   /** Absolute, in `unit`: what the printed digits justify. */
   readonly tolerance: number;
   /** Relative, where the library's theory is simpler than the source's; then it decides, not the tolerance. */
@@ -66,6 +69,7 @@ function checkedValue(key: string, value: PrintedValue, computed: number): Check
     published,
     computed,
     deviation: relative(computed, published),
+    lastDigits: inLastDigits(computed, printed),
     tolerance,
     ...(band === undefined ? {} : { band }),
     within: Math.abs(computed - published) <= allowed * edge,
@@ -120,6 +124,3 @@ export function checkExample(example: WorkedExample): CheckedExample {
 export function checkExamples(): CheckedExample[] {
   return workedExamples.map(checkExample);
 }
-
-/** The ids of the worked examples, in their order. */
-export const exampleIds: readonly string[] = workedExamples.map(({ id }) => id);

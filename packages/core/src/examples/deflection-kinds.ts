@@ -46,17 +46,20 @@ interface OrthotropicPlate {
   readonly C66: number;
 }
 
+/** Constants of the ply over C11; stress through the thickness is nothing in a plate. */
+export function moduliOf(given: OrthotropicPlate): ModulusRatios {
+  const { C12, C13, C22, C23, C33, C44: G23, C55: G13, C66: G12 } = given;
+  const [Q11, Q12, Q22] = [1 - C13 ** 2 / C33, C12 - (C13 * C23) / C33, C22 - C23 ** 2 / C33];
+  return { E1: Q11 - Q12 ** 2 / Q22, E2: Q22 - Q12 ** 2 / Q11, nu12: Q12 / Q22, G12, G13, G23 };
+}
+
 /** Deflection w C11/(h p) at the centre of a single orthotropic layer under even pressure, by first-order theory. */
 export function orthotropicPlateDeflection(inputs: {
   stiffness: OrthotropicPlate;
   aspect: number;
   slenderness: number;
 }): ComputedValues {
-  const { C12, C13, C22, C23, C33, C44: G23, C55: G13, C66: G12 } = inputs.stiffness;
-  // Stress through the thickness is nothing in a plate.
-  const [Q11, Q12, Q22] = [1 - C13 ** 2 / C33, C12 - (C13 * C23) / C33, C22 - C23 ** 2 / C33];
-  const moduli = { E1: Q11 - Q12 ** 2 / Q22, E2: Q22 - Q12 ** 2 / Q11, nu12: Q12 / Q22, G12, G13, G23 };
-  const stack = laminate([ply({ ...moduli, thickness: 1 })]);
+  const stack = laminate([ply({ ...moduliOf(inputs.stiffness), thickness: 1 })]);
   const a = inputs.slenderness;
   const { withShear } = plateDeflection(stack, { a, b: inputs.aspect * a }, { pressure: 1, shape: 'uniform' });
   return { w: withShear };

@@ -67,21 +67,25 @@ const kinds = {
   'strip-blister': stripBlisterConstants,
 } as const;
 
+export type KindName = keyof typeof kinds;
+
 /**
  * What the library computes from the inputs of an example, SI.
  * @throws unknown-name for a kind that the library does not compute
  */
 export function compute(example: Pick<WorkedExample, 'id' | 'kind' | 'inputs'>): ComputedValues {
-  const { id, kind, inputs } = example;
-  if (!Object.hasOwn(kinds, kind)) {
-    fail({
-      code: 'unknown-name',
-      message: `example ${id} is of the kind \`${kind}\`, which is not computed`,
-      allowed: Object.keys(kinds).join(', '),
-      ...nearestHint(kind, Object.keys(kinds)),
-    });
-  }
   // The inputs are data of the repository; test/published runs every example through its kind.
-  const computeKind = kinds[kind as keyof typeof kinds] as (given: unknown) => ComputedValues;
-  return computeKind(inputs);
+  const computeKind = kinds[kindOf(example)] as (given: unknown) => ComputedValues;
+  return computeKind(example.inputs);
+}
+
+/** The kind of an example. @throws unknown-name for one that the library does not compute */
+export function kindOf({ id, kind }: Pick<WorkedExample, 'id' | 'kind'>): KindName {
+  if (Object.hasOwn(kinds, kind)) return kind as KindName;
+  return fail({
+    code: 'unknown-name',
+    message: `example ${id} is of the kind \`${kind}\`, which is not computed`,
+    allowed: Object.keys(kinds).join(', '),
+    ...nearestHint(kind, Object.keys(kinds)),
+  });
 }

@@ -107,17 +107,31 @@ interface Bimetal {
   readonly nu: number;
 }
 
+interface BimetalLayer {
+  readonly E: number;
+  readonly thickness: number;
+}
+
+/** E, Pa, and thickness, m, of the two layers of a strip, the lower one first. */
+export function bimetalLayers(inputs: Bimetal): readonly [BimetalLayer, BimetalLayer] {
+  const h = si(inputs.thickness, 'length');
+  const upper = h / (1 + inputs.thicknessRatio);
+  const modulus = 1e9; // only the ratio of the moduli matters
+  return [
+    { E: modulus * inputs.modulusRatio, thickness: h - upper },
+    { E: modulus, thickness: upper },
+  ];
+}
+
 /** Curvature of a heated strip of two isotropic layers, as a multiple of (alpha2 - alpha1) dT / h. */
 export function bimetalCurvature(inputs: Bimetal): ComputedValues {
   const [alpha1, alpha2] = [si(inputs.alpha1, 'expansion'), si(inputs.alpha2, 'expansion')];
   const temperatureChange = si(inputs.temperatureChange, 'temperatureChange');
-  const h = si(inputs.thickness, 'length');
-  const upper = h / (1 + inputs.thicknessRatio);
-  const modulus = 1e9; // only the ratio of the moduli matters
+  const [lower, upper] = bimetalLayers(inputs);
   const strip = laminate([
-    isotropicPly(modulus * inputs.modulusRatio, inputs.nu, h - upper, alpha1),
-    isotropicPly(modulus, inputs.nu, upper, alpha2),
+    isotropicPly(lower.E, inputs.nu, lower.thickness, alpha1),
+    isotropicPly(upper.E, inputs.nu, upper.thickness, alpha2),
   ]);
   const { curvature } = respond(strip, { temperatureChange });
-  return { coefficient: (curvature[0] * h) / ((alpha2 - alpha1) * temperatureChange) };
+  return { coefficient: (curvature[0] * strip.thickness) / ((alpha2 - alpha1) * temperatureChange) };
 }

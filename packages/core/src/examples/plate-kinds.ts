@@ -4,26 +4,40 @@ import { isotropicPly } from './inputs.js';
 import { type ModulusRatios, unitStack } from './ratio-inputs.js';
 import type { ComputedValues } from './types.js';
 
-/** Natural frequencies of a thin square plate with D11/D22 and (D12 + 2 D66)/D22 given: omega b^2/pi^2 sqrt(arealMass/D22). */
-export function plateFrequencies(inputs: { stiffnessRatio: number; twistRatio: number }): ComputedValues {
-  const { stiffnessRatio, twistRatio } = inputs;
+interface StiffnessRatios {
+  readonly stiffnessRatio: number;
+  readonly twistRatio: number;
+}
+
+/** How many of the lowest modes are compared. */
+export const plateModes = 8;
+
+/** A ply of which D11/D22 and (D12 + 2 D66)/D22 are given; Pa. */
+export function plyOfRatios({ stiffnessRatio, twistRatio }: StiffnessRatios) {
   const nu12 = 0.25; // any: only the sum D12 + 2 D66 matters
   const Q22 = 1e9;
   const E2 = Q22 * (1 - nu12 ** 2 / stiffnessRatio);
-  const G12 = (Q22 * (twistRatio - nu12)) / 2;
-  const stack = laminate([ply({ E1: stiffnessRatio * E2, E2, G12, nu12, density: 1000, thickness: 1e-3 })]);
+  return { E1: stiffnessRatio * E2, E2, G12: (Q22 * (twistRatio - nu12)) / 2, nu12, density: 1000 };
+}
+
+/** Natural frequencies of a thin square plate with D11/D22 and (D12 + 2 D66)/D22 given: omega b^2/pi^2 sqrt(arealMass/D22). */
+export function plateFrequencies(inputs: StiffnessRatios): ComputedValues {
+  const stack = laminate([ply({ ...plyOfRatios(inputs), thickness: 1e-3 })]);
   const D22 = stiffness(stack).D[1]?.[1] ?? Number.NaN;
-  const { modes } = plateVibration(stack, { a: 1, b: 1 }, { modes: 8, rotaryInertia: false });
+  const { modes } = plateVibration(stack, { a: 1, b: 1 }, { modes: plateModes, rotaryInertia: false });
   return Object.fromEntries(
     modes.map(({ m, n, thin }) => [`k${m}${n}`, (2 * Math.PI * thin) / (Math.PI ** 2 * Math.sqrt(D22))]),
   );
 }
 
+/** Any will do: the buckling coefficient is of no material and of no size. */
+export const panel = { E: 200e9, nu: 0.3, thickness: 1e-3, b: 0.5 } as const;
+
 /** Buckling of isotropic plates pressed along a, for each a/b: N b^2/(pi^2 D). */
 export function plateBucklingByAspect({ aspects }: { aspects: readonly number[] }): ComputedValues {
-  const stack = laminate([isotropicPly(200e9, 0.3, 1e-3)]);
+  const stack = laminate([isotropicPly(panel.E, panel.nu, panel.thickness)]);
   const D = stiffness(stack).D[0]?.[0] ?? Number.NaN;
-  const b = 0.5;
+  const { b } = panel;
   return Object.fromEntries(
     aspects.map((aspect) => {
       const { thin } = plateBuckling(stack, { a: aspect * b, b }, { Nx: -1 });

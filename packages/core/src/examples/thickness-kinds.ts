@@ -9,12 +9,13 @@ import {
 import { type Given, si } from './inputs.js';
 import type { ComputedValues } from './types.js';
 
-interface Densities {
+export interface Densities {
   readonly fibreDensity: Given;
   readonly resinDensity: Given;
 }
 
-const densitiesOf = ({ fibreDensity, resinDensity }: Densities): PhaseDensities => ({
+/** kg/m^3 */
+export const densitiesOf = ({ fibreDensity, resinDensity }: Densities): PhaseDensities => ({
   fibre: si(fibreDensity, 'density'),
   resin: si(resinDensity, 'density'),
 });
@@ -30,14 +31,18 @@ export function plyThickness(inputs: Densities & { fibreArealMass: Given; resinM
   };
 }
 
-/** Fibre mass fraction of a laminate of known density, which is linear in the fibre volume fraction. */
-export function massFractionFromDensity(inputs: Densities & { density: Given }): ComputedValues {
+/** Fibre volume fraction of a laminate of known density, which is linear in it. */
+export function fractionFromDensity(inputs: Densities & { density: Given }): number {
   const densities = densitiesOf(inputs);
   const ofResin = densityFromVolumeFraction(0, densities);
   const ofFibre = densityFromVolumeFraction(1, densities);
-  const Vf = (si(inputs.density, 'density') - ofResin) / (ofFibre - ofResin);
-  return { Wf: fibreMassFraction(Vf, densities) };
+  return (si(inputs.density, 'density') - ofResin) / (ofFibre - ofResin);
 }
+
+/** Fibre mass fraction of a laminate of known density. */
+export const massFractionFromDensity = (inputs: Densities & { density: Given }): ComputedValues => ({
+  Wf: fibreMassFraction(fractionFromDensity(inputs), densitiesOf(inputs)),
+});
 
 /**
  * The two coefficients of t = w / denominator (rho_f / psi - offset) in mm, kg/m^2 and g/cm^3, read off two thicknesses
