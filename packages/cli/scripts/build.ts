@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
+import { bundledLicences } from '../../core/scripts/bundled-licences.js';
 
 const here = dirname(dirname(fileURLToPath(import.meta.url)));
 
@@ -24,8 +25,8 @@ const banner =
 
 /**
  * Bundles the command into `outdir`: `selvage.mjs` and the parts it loads when it needs them, and the core, from its
- * sources, as `core.cjs` with its compiled code in `core.cache`. The answer, also written to `meta.json`, says which
- * input went into which part.
+ * sources, as `core.cjs` with its compiled code in `core.cache`; beside them the licences of the packages inside. The
+ * answer, also written to `meta.json`, says which input went into which part.
  */
 export async function bundle(outdir: string): Promise<Metafile> {
   await rm(outdir, { recursive: true, force: true });
@@ -58,6 +59,7 @@ export async function bundle(outdir: string): Promise<Metafile> {
     outputs: { ...command.metafile.outputs, ...core.metafile.outputs },
   };
   await writeFile(join(outdir, 'meta.json'), JSON.stringify(metafile));
+  await writeFile(join(outdir, 'third-party-licences.txt'), bundledLicences(metafile, here));
   return metafile;
 }
 
