@@ -12,6 +12,7 @@ export interface QuantityCell {
 /** A table or fact entry: words, or a quantity. */
 export type Cell = string | QuantityCell;
 
+/** A column of a table. */
 export interface Column {
   readonly label: string;
   /** When every number of the column is of one kind, its unit is shown once, in the head. */
@@ -31,6 +32,52 @@ export interface FigureBlock {
   readonly text?: string;
 }
 
+/** A result with its formula; printed in symbols, with the numbers put in, and as a number with its unit. */
+export interface Equation {
+  /** The symbol of the result. */
+  readonly symbol: string;
+  /** In the other symbols; see `Rule`. */
+  readonly expression: string;
+  /** Where the result is a sum: the numbers of its terms; `values` then holds the result alone. */
+  readonly terms?: readonly Readonly<Record<string, number>>[];
+  /** Numbers of all symbols, SI. */
+  readonly values: Readonly<Record<string, number>>;
+}
+
+/** Results shown as a matrix of one kind. */
+export interface ResultMatrix {
+  readonly name: string;
+  readonly kind: KindName;
+  /** By rows, SI. */
+  readonly rows: readonly (readonly number[])[];
+}
+
+/** One step of a calculation. */
+export interface StepBlock {
+  readonly kind: 'step';
+  /** Unique in the report; lower case with hyphens. */
+  readonly id: string;
+  readonly number: number;
+  readonly title: string;
+  /** Of what, in words: "plies 1 and 4, 45°". */
+  readonly of: string;
+  /** Name of the rule, and what stands before a symbol to name one of its numbers: `laminates.skin.plies.1`. */
+  readonly rule: string;
+  readonly part: string;
+  readonly form?: { readonly text: string; readonly tex: string };
+  /** Every number that came out, SI, by its symbol. */
+  readonly results: Readonly<Record<string, number>>;
+  readonly equations: readonly Equation[];
+  readonly matrices: readonly ResultMatrix[];
+  readonly digits: number;
+  readonly remark?: string;
+  readonly source: SourceKey;
+  /** Author, year and place in the source, and how it was reached. */
+  readonly sourceText: string;
+  /** Published examples that this formula reproduces. */
+  readonly examples: readonly string[];
+}
+
 /** One piece of a report. Renderers print these and know nothing of mechanics. */
 export type Block =
   | { readonly kind: 'heading'; readonly level: 2 | 3; readonly text: string; readonly id: string }
@@ -47,8 +94,11 @@ export type Block =
       readonly caption: string;
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly Cell[])[];
+      /** For each row the id of the heading to which its first entry leads on a page. */
+      readonly rowLinks?: readonly string[];
     }
   | FigureBlock
+  | StepBlock
   | { readonly kind: 'notes'; readonly notes: readonly Note[] }
   | { readonly kind: 'caution'; readonly title: string; readonly items: readonly string[] }
   | {
@@ -67,4 +117,5 @@ export interface Report {
   readonly data: Readonly<Record<string, unknown>>;
 }
 
+/** What a report can be written as. */
 export type RenderFormat = 'text' | 'markdown' | 'html' | 'json' | 'csv';

@@ -204,15 +204,20 @@ describe('chartFigure', () => {
   it('tells six series apart by stroke and by sign, and shows both in the legend', () => {
     const series = Array.from({ length: 6 }, (_, i) => ({ ...line(`series ${i}`, [0, i], [1, i + 1]), marks: true }));
     const tags = tagsOf({ series });
-    const strokes = (hook: string): string[] =>
+    const styled = named(tags, 'style')[0]?.text ?? '';
+    const said = (name: string, property: string): string =>
+      new RegExp(`\\.${name}\\{[^}]*${property}:([^;}]*)`).exec(styled)?.[1] ?? '';
+    const strokes = (hook: string, property: string): string[] =>
       named(tags, 'path', hook).map(({ attributes }) =>
-        [
-          (attributes.class ?? '').split(' ').filter((name) => /stitched|dotted|dashdot/.test(name)),
-          attributes['stroke-dasharray'] ?? '',
-        ].join(),
+        (attributes.class ?? '')
+          .split(' ')
+          .map((name) => said(name, property))
+          .join(''),
       );
-    expect(new Set(strokes('sv-curve')).size).toBe(6);
-    expect(strokes('sv-sample')).toEqual(strokes('sv-curve'));
+    for (const property of ['stroke-dasharray', 'stroke']) {
+      expect(new Set(strokes('sv-curve', property)).size).toBe(6);
+      expect(strokes('sv-sample', property)).toEqual(strokes('sv-curve', property));
+    }
     const signs = named(tags, 'path', 'sv-sign').map(({ attributes }) => attributes.d?.replace(/^M\S+ [-\d.]+/, ''));
     expect(new Set(signs).size).toBe(6);
     // Two points and one entry of the legend for each.

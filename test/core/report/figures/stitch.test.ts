@@ -60,7 +60,7 @@ describe('stitchFigure', () => {
       named(tags, 'line', part).filter((tag) => (tag.attributes.class ?? '').includes('sv-thick'));
     const count = (face: string): number => input.threads.filter((thread) => thread.face === face).length;
     // One more of each in the legend.
-    expect(runs('sv-warm')).toHaveLength(count('top') + 1);
+    expect(runs('sv-madder')).toHaveLength(count('top') + 1);
     expect(runs('sv-stitched')).toHaveLength(count('bottom') + 1);
   });
 
@@ -86,7 +86,7 @@ describe('stitchFigure', () => {
     const { tags, field, scale } = read(svg);
     const height = (part: string): number => Number(named(tags, 'line', part)[0]?.attributes.y1);
     const row = Number(field.y) + Number(field.height) - 6e-3 * scale;
-    expect(height('sv-warm') - row).toBeCloseTo(-2.6, 1);
+    expect(height('sv-madder') - row).toBeCloseTo(-2.6, 1);
     expect(height('sv-stitched') - row).toBeCloseTo(2.6, 1);
     expect(text).toContain('o=');
   });

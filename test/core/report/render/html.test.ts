@@ -63,6 +63,44 @@ describe('html', () => {
     expect(html).toContain('<td class="number">17.9<span class="pad" aria-hidden="true">0</span></td>');
   });
 
+  it('makes no head of an empty corner, and no name of an empty cell', () => {
+    const columns = [{ label: '' }, { label: 'x' }];
+    const rows = [
+      ['a', '1'],
+      ['', '2'],
+    ];
+    const blocks = [{ kind: 'table', id: 'corner', caption: 'C', columns, rows }] as const;
+    const heads = named(readMarkup(render({ title: 'T', blocks, data: {}, units: 'metric' }, 'html')), 'th');
+    expect(heads.map(({ attributes, text }) => [attributes.scope, text])).toEqual([
+      ['col', 'x'],
+      ['row', 'a'],
+    ]);
+  });
+
+  it('lets the keyboard reach a drawing that scrolls on a telephone, by a name, and no other', () => {
+    const block = (id: string, least: number) =>
+      ({ kind: 'figure', id, caption: id, alt: '', svg: `<svg style="min-width:${least}px"></svg>` }) as const;
+    const blocks = [block('wide', 400), block('small', 300)];
+    const page = readMarkup(render({ title: 'T', blocks, data: {}, units: 'metric' }, 'html'));
+    const boxes = named(page, 'div', 'canvas').map(({ attributes }) => [
+      attributes.tabindex,
+      attributes['aria-labelledby'],
+    ]);
+    expect(boxes).toEqual([
+      ['0', 'figure-wide-caption'],
+      [undefined, undefined],
+    ]);
+  });
+
+  it('lets a path break after its dots, and nothing else', () => {
+    const columns = [{ label: 'laminates.edge.Ex' }, { label: 'at' }];
+    const blocks = [{ kind: 'table', id: 't', caption: 'C', columns, rows: [['a.b', '1.5']] }] as const;
+    const page = render({ title: 'T', blocks, data: {}, units: 'metric' }, 'html');
+    expect(page).toContain('laminates.<wbr>edge.<wbr>Ex</th>');
+    expect(page).toContain('>a.<wbr>b</th>');
+    expect(page).toContain('>1.5<');
+  });
+
   it('sets facts as a description list with the unit apart from the number', () => {
     expect(html).toContain('<dt>Thickness</dt><dd class="value">2.677 <span class="unit">mm</span></dd>');
   });

@@ -4,6 +4,7 @@ import { formatNumber } from '../../quantity/index.js';
 import type { FigureBlock } from '../blocks.js';
 import { frame } from './frame.js';
 import { brokenLines, charactersIn, roomFor } from './lettering.js';
+import { barLook } from './look/index.js';
 import { element, label, line } from './markup.js';
 
 /** One bar from zero. */
@@ -22,18 +23,17 @@ export interface BarsInput {
   readonly bars: readonly Bar[];
 }
 
-const width = 560;
+const width = 460;
 const most = 30;
-const names = { left: 12, right: 262 };
-const field = { left: 274, right: 548 };
-const size = 12;
-const lineHeight = 15;
-const gap = 8;
+const names = 8;
+const field = { left: 28, right: 432, top: 10 };
+const lineHeight = 16;
+const bar = { height: 11, gap: 13 };
 /** Columns of the drawing in characters on either side of zero, and the longest name beside it. */
 const halfText = 18;
 const nameText = 38;
 
-/** Bars from a common zero, each named beside it: negative ones to the left. @throws out-of-range no bar, or more than thirty; not-computable a value that is not finite */
+/** Bars from a common zero, each named above it: negative ones to the left, and hollow. @throws out-of-range no bar, or more than thirty; not-computable a value that is not finite */
 export function barsFigure({ id, title, axis, bars }: BarsInput): FigureBlock {
   if (bars.length === 0 || bars.length > most) {
     fail({ code: 'out-of-range', message: `figure \`${id}\` has ${bars.length} bars`, allowed: `1 to ${most}` });
@@ -54,42 +54,42 @@ export function barsFigure({ id, title, axis, bars }: BarsInput): FigureBlock {
     .range([field.left, field.right])
     .nice(4);
   const ticks = scale.ticks(4);
-  const columns = charactersIn(names.right - names.left, size);
-  let y = 34;
+  const columns = charactersIn(width - 2 * names);
+  let y = field.top;
   const rows = bars.map(({ label: name, value }) => {
     const lines = brokenLines(name, columns);
     const top = y;
-    y += lines.length * lineHeight + gap;
-    return { name, value, lines, top, middle: top + (lines.length * lineHeight) / 2 };
+    y += lines.length * lineHeight + bar.height + bar.gap;
+    return { name, value, lines, top };
   });
   const bottom = y;
   const shown = (value: number): string => formatNumber(value, 3);
-  const alt = `Bars of ${axis}: ${bars.map((bar) => `${bar.label} ${shown(bar.value)}`).join('; ')}.`;
+  const alt = `Bars of ${axis}: ${bars.map((one) => `${one.label} ${shown(one.value)}`).join('; ')}.`;
   const svg = frame(
-    { id, title, description: alt, width, height: bottom + 44, minWidth: 360 },
-    ...ticks.map((tick) => line(scale(tick), 22, scale(tick), bottom, tick === 0 ? 'sv-axis' : 'sv-hair')),
+    { id, title, description: alt, width, height: bottom + 46 },
+    ...ticks.map((tick) => line(scale(tick), field.top, scale(tick), bottom, tick === 0 ? 'sv-axis' : 'sv-hair')),
     ...ticks
-      .filter((_, i) => ticks.length * roomFor('-0.55', size) < field.right - field.left || i % 2 === 0)
-      .map((tick) => label(shown(tick), scale(tick), bottom + 16, 'sv-small', 'middle')),
-    ...rows.flatMap(({ lines, value, top, middle }) => [
-      ...lines.map((text, i) => label(text, names.right, top + 11 + i * lineHeight, 'sv-small', 'end')),
+      .filter((_, i) => ticks.length * roomFor('-0.55') < field.right - field.left || i % 2 === 0)
+      .map((tick) => label(shown(tick), scale(tick), bottom + 18, '', 'middle')),
+    ...rows.flatMap(({ lines, value, top }) => [
+      ...lines.map((words, i) => label(words, names, top + 12 + i * lineHeight, 'sv-halo')),
       element('rect', {
-        class: value < 0 ? 'sv-warm sv-cloth' : 'sv-cool sv-cloth',
+        class: value < 0 ? barLook.negative : barLook.positive,
         x: Math.min(scale(0), scale(value)),
-        y: middle - 5,
+        y: top + lines.length * lineHeight + 2,
         width: Math.max(0.5, Math.abs(scale(value) - scale(0))),
-        height: 10,
+        height: bar.height,
       }),
     ]),
-    label(axis, field.right, bottom + 36, 'sv-small sv-muted', 'end'),
+    label(axis, width - 8, bottom + 38, 'sv-muted', 'end'),
   );
   const text = [
     ...rows.map(({ name, value }) => {
       const length = Math.round((Math.abs(value) / largest) * halfText);
-      const bar =
+      const drawn =
         value < 0 ? `${'#'.repeat(length).padStart(halfText)}|` : `${' '.repeat(halfText)}|${'#'.repeat(length)}`;
       const short = name.length > nameText ? `…${name.slice(1 - nameText)}` : name;
-      return `${short.padEnd(nameText)} ${bar}`.trimEnd();
+      return `${short.padEnd(nameText)} ${drawn}`.trimEnd();
     }),
     `${' '.repeat(nameText + 1 + halfText)}0`,
   ].join('\n');

@@ -9,13 +9,12 @@ export interface BandPlace {
 }
 
 const longestLabel = 18;
-const lettering = 12;
 /** Distance of the names of neighbouring bands, px. */
 const labelGap = 14;
 
 /** Room that the names of bands take right of the chart, px; 0 when there are none. */
 export function bandRoom(labels: readonly string[]): number {
-  const widest = Math.max(0, ...labels.map((text) => roomFor(shortened(text, longestLabel), lettering)));
+  const widest = Math.max(0, ...labels.map((text) => roomFor(shortened(text, longestLabel))));
   return widest === 0 ? 0 : widest + 10;
 }
 
@@ -44,6 +43,6 @@ export function bandLabels(bands: readonly BandPlace[], right: number): string[]
     const text = bands[i]?.label ?? '';
     if (text === '') return [];
     const y = (middles[i]?.at ?? 0) + 4.3;
-    return [label(shortened(text, longestLabel), right + 8, y, 'sv-small sv-muted')];
+    return [label(shortened(text, longestLabel), right + 8, y, 'sv-muted')];
   });
 }

@@ -1,5 +1,6 @@
 import { fail } from '../../problem/index.js';
 import { inDisplayUnit, type KindName, type UnitSystem } from '../../quantity/index.js';
+import { mostSeries } from './look/index.js';
 
 /** A line through its points in their order. Coordinates in SI, angles in degrees. */
 export interface ChartSeries {
@@ -64,9 +65,6 @@ export function isClosed({ points, closed = false, apart }: ChartSeries): boolea
   const [first, last] = [points[0], points.at(-1)];
   return closed || (points.length > 2 && first?.x === last?.x && first?.y === last?.y);
 }
-
-/** No chart tells more series apart. */
-const mostSeries = 6;
 
 /** Beyond this the distance of two numbers may be none. */
 const largest = 1e300;

@@ -83,8 +83,8 @@ export function markDrawings(marks: readonly NamedPlace[], lines: readonly Place
       element(
         'g',
         { class: 'sv-mark' },
-        element('circle', { class: 'sv-hole', style: 'stroke-width:1.6px', cx: x, cy: y, r: radius }),
-        element('circle', { style: 'fill:var(--sv-ink,#1c2230)', cx: x, cy: y, r: 2 }),
+        element('circle', { class: 'sv-hole sv-ring', cx: x, cy: y, r: radius }),
+        element('circle', { class: 'sv-solid', cx: x, cy: y, r: 2 }),
       ),
     ),
     ...marks.flatMap((mark, i) => {

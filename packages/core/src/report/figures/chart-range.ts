@@ -1,13 +1,7 @@
 import type { ChartSeries } from './chart-input.js';
-import { looksOf, type Place } from './chart-strokes.js';
+import type { Place } from './chart-strokes.js';
+import { seriesLook } from './look/index.js';
 import { coordinate, element } from './markup.js';
-
-const shades: Readonly<Record<string, string>> = {
-  'sv-cool': 'fill:var(--sv-cool,#2f4486);fill-opacity:.14',
-  'sv-warm': 'fill:var(--sv-warm,#a23a2c);fill-opacity:.14',
-};
-const grey = 'fill:var(--sv-muted,#59606d);fill-opacity:.14';
-const shadeOf = (index: number): string => shades[looksOf(index).colour] ?? grey;
 
 /** The area between the low and the high values in the colour of the series, with a thin line along both. */
 export function rangeDrawing(
@@ -22,18 +16,15 @@ export function rangeDrawing(
       return `${coordinate(x)} ${coordinate(y)}`;
     });
   const [low, high] = [edge('low'), edge('high')];
-  const { colour } = looksOf(index);
+  const { dye } = seriesLook(index);
   return [
-    element('path', {
-      class: 'sv-range',
-      style: shadeOf(index),
-      d: `M${low.join('L')}L${[...high].reverse().join('L')}Z`,
-    }),
-    ...[low, high].map((points) => element('path', { class: `sv-limit ${colour} sv-thin`, d: `M${points.join('L')}` })),
+    element('path', { class: `sv-range sv-tint-${dye}`, d: `M${low.join('L')}L${[...high].reverse().join('L')}Z` }),
+    ...[low, high].map((points) => element('path', { class: `sv-limit sv-${dye} sv-thin`, d: `M${points.join('L')}` })),
   ];
 }
 
 /** What stands behind the sample of a series with a range. */
 export function shadedSample(index: number, x: number, y: number, width: number): string {
-  return element('rect', { class: 'sv-shade', style: shadeOf(index), x, y: y - 7, width, height: 14 });
+  const { dye } = seriesLook(index);
+  return element('rect', { class: `sv-shade sv-tint-${dye}`, x, y: y - 7, width, height: 14 });
 }

@@ -1,8 +1,8 @@
 import type { ChartAxis } from './chart-axes.js';
 import { columnLetter } from './chart-columns.js';
 import { type ChartInput, placesOf } from './chart-input.js';
-import { characterOf } from './chart-strokes.js';
 import { brokenLines, shortened, withoutCollisions } from './lettering.js';
+import { seriesLook } from './look/index.js';
 import { withoutControls } from './markup.js';
 
 const rows = 18;
@@ -62,7 +62,7 @@ function cells(input: ChartInput, x: ChartAxis, y: ChartAxis, columns: number): 
   });
   for (const [key, set] of taken) {
     const [c, r] = [key % columns, Math.floor(key / columns)];
-    put(c, r, characterOf([...set][(c + r) % set.size] ?? 0));
+    put(c, r, seriesLook([...set][(c + r) % set.size] ?? 0).character);
   }
   input.marks?.forEach((mark, i) => {
     put(column(mark.x), row(mark.y), letterOf(i));
@@ -139,7 +139,7 @@ export function chartText(input: ChartInput, x: ChartAxis, y: ChartAxis): string
     ...title.map((text) => indent + text.padStart(columns)),
     '',
     ...legendLines([
-      ...input.series.map(({ label }, i) => `${characterOf(i)} ${withoutControls(label)}`),
+      ...input.series.map(({ label }, i) => `${seriesLook(i).character} ${withoutControls(label)}`),
       ...(input.marks ?? []).map(({ label }, i) => `${letterOf(i)} ${withoutControls(label)}`),
       ...(input.series.some(({ range = [] }) => range.length > 0) ? ['. ends of a range'] : []),
       ...(input.columns ?? []).map(({ label }, i) => `${columnLetter(i)} ${withoutControls(label)}`),

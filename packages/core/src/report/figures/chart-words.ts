@@ -1,6 +1,7 @@
 import { displayNumber, formatQuantity } from '../../quantity/index.js';
 import type { ChartAxis } from './chart-axes.js';
 import { type ChartInput, type ChartQuantity, type ChartSeries, isClosed } from './chart-input.js';
+import { crossingWords } from './crossings.js';
 
 /** More bands than this are counted, not named. */
 const mostBands = 24;
@@ -14,7 +15,7 @@ function axisWords({ label }: ChartQuantity, { low, high, unit, written }: Chart
   return `${label} from ${written(low)} to ${written(high)}${joint}${unit}`;
 }
 
-/** The chart in words: its axes and their ends, the extremes of every series, the marks and bands, then the summary. */
+/** The chart in words: its axes and their ends, the extremes of every series, what crosses what, the marks and bands, then the summary. */
 export function chartWords(input: ChartInput, x: ChartAxis, y: ChartAxis): string {
   const { series, marks = [], bands = [], columns = [], units, summary } = input;
   const number = (value: number, { kind }: ChartQuantity): string => displayNumber(value, kind, { units, digits: 3 });
@@ -43,6 +44,9 @@ export function chartWords(input: ChartInput, x: ChartAxis, y: ChartAxis): strin
     const [, most] = extremes(range.map(({ high }) => high));
     return [`Shaded about ${label}: between ${number(least, input.y)} and ${size(most, input.y)} in all.`];
   };
+  const lines = series.filter((one) => one.apart === undefined && !isClosed(one));
+  const placeWords = (place: { x: number; y: number }): string =>
+    `${size(place.x, input.x)}, ${size(place.y, input.y)}`;
   const columnWords = columns.map(
     ({ label, from, to }) => `${label} from ${number(from, input.x)} to ${size(to, input.x)}`,
   );
@@ -51,6 +55,7 @@ export function chartWords(input: ChartInput, x: ChartAxis, y: ChartAxis): strin
   return [
     `Chart with ${axisWords(input.y, y)} upward and ${axisWords(input.x, x)} to the right.`,
     ...series.flatMap((one) => [seriesWords(one), ...rangeWords(one)]),
+    ...crossingWords(lines, placeWords),
     ...marks.map((mark) => `Marked: ${mark.label} at ${size(mark.x, input.x)}, ${size(mark.y, input.y)}.`),
     ...(bands.length === 0 ? [] : [bandWords]),
     ...(columns.length === 0 ? [] : [`To the right in turn: ${columnWords.join(', ')}.`]),

@@ -14,7 +14,6 @@ import { frame } from './frame.js';
 import { roomFor } from './lettering.js';
 
 const width = 460;
-const minWidth = 310;
 const margin = 8;
 const plotHeight = 270;
 
@@ -80,7 +79,7 @@ export function chartFigure(input: ChartInput): FigureBlock {
   const alt = chartWords(input, x, y);
   const at = { x: across, y: up, banded };
   const svg = frame(
-    { id, title, description: alt, width, height: foot + Math.max(14, lettered.height), minWidth },
+    { id, title, description: alt, width, height: foot + Math.max(14, lettered.height) },
     ...bandFills(bandPlaces, left, right),
     ...columnFills(columnPlaces, plot),
     ...chartGrid(plot, x, y, at),

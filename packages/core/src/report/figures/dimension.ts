@@ -36,7 +36,7 @@ export function dimensionAcross({ from, to, at, reach, text }: Dimension): strin
     line(to, reach, to, at - 4, 'sv-hair'),
     line(from - direction * tail, at, to + direction * tail, at, 'sv-axis'),
     ...arrows(from, to, (along, across) => `${coordinate(along)} ${coordinate(at + across)}`),
-    label(text, (from + to) / 2, at - 8, 'sv-small', 'middle'),
+    label(text, (from + to) / 2, at - 8, '', 'middle'),
   ];
 }
 
@@ -49,7 +49,7 @@ export function dimensionUp({ from, to, at, reach, text }: Dimension): string[] 
     line(reach, to, at + 4, to, 'sv-hair'),
     line(at, from - direction * tail, at, to + direction * tail, 'sv-axis'),
     ...arrows(from, to, (along, across) => `${coordinate(at + across)} ${coordinate(along)}`),
-    label(text, at + 9, (from + to) / 2 + 4.5, 'sv-small'),
+    label(text, at + 9, (from + to) / 2 + 4.5),
   ];
 }
 
@@ -69,6 +69,6 @@ export function scaleBar(x: number, y: number, scale: number, room: number, unit
       class: 'sv-ink',
       d: `M${coordinate(x)} ${coordinate(y - 4)}v8M${coordinate(x)} ${coordinate(y)}H${coordinate(end)}M${coordinate(end)} ${coordinate(y - 4)}v8`,
     }),
-    label(formatQuantity(length, 'length', { units }), end + 8, y + 4.5, 'sv-small'),
+    label(formatQuantity(length, 'length', { units }), end + 8, y + 4.5),
   ];
 }

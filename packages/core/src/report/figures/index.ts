@@ -1,6 +1,8 @@
 export { type Bar, type BarsInput, barsFigure } from './bars.js';
 export { chartFigure } from './chart.js';
 export type { ChartBand, ChartInput, ChartMark, ChartQuantity, ChartSeries } from './chart-input.js';
+export { scrollsOnPhone } from './frame.js';
+export { type ColourName, colour, customProperties, palette, printed } from './look/index.js';
 export { escapeMarkup, withoutControls } from './markup.js';
 export type { BandKind, BandPly } from './ply-band.js';
 export { type PolarCurve, type PolarFigureInput, polarFigure } from './polar.js';

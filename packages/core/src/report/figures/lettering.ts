@@ -1,14 +1,16 @@
+import { lettering } from './look/index.js';
+
 /** Width of a character over the size of its lettering, in the widest of usual faces. */
 const characterWidth = 0.61;
 
-/** Room that a text takes, px, for lettering of `size` px. */
-export function roomFor(text: string, size = 13): number {
-  return [...text].length * characterWidth * size;
+/** Room that a text takes, px. */
+export function roomFor(text: string): number {
+  return [...text].length * characterWidth * lettering;
 }
 
 /** How many characters stand in `room` px. */
-export function charactersIn(room: number, size = 13): number {
-  return Math.max(1, Math.floor(room / (characterWidth * size)));
+export function charactersIn(room: number): number {
+  return Math.max(1, Math.floor(room / (characterWidth * lettering)));
 }
 
 /** A text of at most `longest` characters, the last of them an ellipsis when something is left out. */

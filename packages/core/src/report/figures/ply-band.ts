@@ -1,3 +1,4 @@
+import { fibreDye, hatchSpacing as spacing } from './look/index.js';
 import { element } from './markup.js';
 
 /** What a layer is made of, as far as its drawing goes: one fibre direction, two crossed ones, none, or a core. */
@@ -40,11 +41,8 @@ export function directionCharacter(ply: BandPly): string {
   return angle > 0 ? '/' : '\\';
 }
 
-const spacing = 5;
-const onAxis = (angle: number): boolean => angle === 0 || angle === 90;
-
 function hatchLine(angle: number): string {
-  const classes = onAxis(angle) ? 'sv-cool sv-thin' : 'sv-warm sv-thin';
+  const classes = `sv-${fibreDye(angle)} sv-thin`;
   return element('line', { class: classes, x1: -1, y1: spacing / 2, x2: spacing + 1, y2: spacing / 2 });
 }
 
@@ -75,7 +73,7 @@ export function hatchPattern(id: string, ply: BandPly): string {
     return element(
       'pattern',
       { ...shared, width: 18, height: 9, y: -4.5 },
-      element('path', { class: 'sv-cool sv-thin', d: 'M1 3l5 2M9 7l4-4M12 5l5 1M3 8l4-1M8 1l3 1' }),
+      element('path', { class: 'sv-axis', d: 'M1 3l5 2M9 7l4-4M12 5l5 1M3 8l4-1M8 1l3 1' }),
     );
   }
   const angle = fibreAngle(ply.angle);
@@ -83,7 +81,7 @@ export function hatchPattern(id: string, ply: BandPly): string {
   const size = { width: spacing, height: spacing, patternTransform: turn };
   if (ply.kind !== 'cloth') return element('pattern', { ...shared, ...size }, hatchLine(angle));
   const across = element('line', {
-    class: onAxis(angle) ? 'sv-cool sv-thin' : 'sv-warm sv-thin',
+    class: `sv-${fibreDye(fibreAngle(angle + 90))} sv-thin`,
     x1: spacing / 2,
     y1: -1,
     x2: spacing / 2,

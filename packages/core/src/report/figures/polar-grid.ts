@@ -29,7 +29,7 @@ export function ringNumbers(
     const r = radiusOf(value) + (last ? 10 : 0);
     const words = last && unit !== '' ? `${value} ${unit}` : String(value);
     const anchor = last ? undefined : 'middle';
-    return label(words, place.x + r * along.x, place.y + r * along.y + 4, 'sv-small sv-muted sv-halo', anchor);
+    return label(words, place.x + r * along.x, place.y + r * along.y + 4, 'sv-muted sv-halo', anchor);
   });
 }
 
@@ -48,13 +48,7 @@ export function spokes(place: PolarPlace): string[] {
         place.y + place.radius * y,
         angle % 90 === 0 ? 'sv-axis' : 'sv-hair',
       ),
-      label(
-        words,
-        place.x + (place.radius + 8) * x,
-        place.y + (place.radius + 13) * y + 4,
-        'sv-small sv-muted',
-        anchor,
-      ),
+      label(words, place.x + (place.radius + 8) * x, place.y + (place.radius + 13) * y + 4, 'sv-muted', anchor),
     ];
   });
 }

@@ -1,9 +1,18 @@
 import { scaleLinear } from 'd3-scale';
 import { curveCatmullRomClosed, lineRadial } from 'd3-shape';
 import { fail } from '../../problem/index.js';
-import { displayNumber, displayUnit, inDisplayUnit, type KindName, type UnitSystem } from '../../quantity/index.js';
+import {
+  displayNumber,
+  displayUnit,
+  formatQuantity,
+  inDisplayUnit,
+  type KindName,
+  type UnitSystem,
+} from '../../quantity/index.js';
 import type { FigureBlock } from '../blocks.js';
+import { crossingWords } from './crossings.js';
 import { frame } from './frame.js';
+import { seriesLine } from './look/index.js';
 import { coordinate, element, label, line } from './markup.js';
 import { fullCircle } from './polar-circle.js';
 import { ringNumbers, rings, spokes } from './polar-grid.js';
@@ -27,24 +36,19 @@ export interface PolarFigureInput {
   readonly units: UnitSystem;
 }
 
-/** Told apart by their strokes: solid, stitched, dotted, dash-dotted. */
-const strokes = [
-  'sv-cool sv-thick',
-  'sv-warm sv-thick sv-stitched',
-  'sv-ink sv-thick sv-dotted',
-  'sv-ink sv-thick sv-dashdot',
-];
+/** More curves about one centre cannot be followed. */
+const mostCurves = 4;
 const place = { x: 225, y: 210, radius: 170 };
 const legendTop = place.y + place.radius + 44;
 const legendStep = 22;
 const degree = Math.PI / 180;
 
 function checkCurves({ id, angles, curves }: PolarFigureInput): void {
-  if (curves.length === 0 || curves.length > strokes.length) {
+  if (curves.length === 0 || curves.length > mostCurves) {
     fail({
       code: 'out-of-range',
       message: `figure \`${id}\` has ${curves.length} curves`,
-      allowed: `1 to ${strokes.length}`,
+      allowed: `1 to ${mostCurves}`,
     });
   }
   const kind = curves[0]?.kind;
@@ -112,15 +116,27 @@ export function polarFigure(input: PolarFigureInput): FigureBlock {
     .angle((_, i) => (90 - (circle.angles[i] ?? 0)) * degree)
     .radius((value) => scale(value));
   const words = curves.map((curve) => extremes(curve, angles, units));
-  const alt = `Polar plot over the directions in the plane. ${words.map(({ sentence }) => sentence).join(' ')}`;
+  const halfTurn = curves.map((curve) => ({
+    label: curve.label,
+    points: angles.flatMap((x, i) => (x <= (angles[0] ?? 0) + 180 ? [{ x, y: curve.values[i] ?? 0 }] : [])),
+  }));
+  const crossed = crossingWords(
+    halfTurn,
+    ({ x, y }) => `${Math.round(x)}° with ${formatQuantity(y, kind, { units, digits: 3 })}`,
+  );
+  const alt = [
+    'Polar plot over the directions in the plane.',
+    ...words.map(({ sentence }) => sentence),
+    ...crossed,
+  ].join(' ');
   const height = legendTop + (curves.length - 1) * legendStep + 14;
   const svg = frame(
-    { id, title, description: alt, width: 2 * place.x, height, minWidth: 300 },
+    { id, title, description: alt, width: 2 * place.x, height },
     ...rings(place, scale, levels),
     ...spokes(place),
     ...shown.map((values, i) =>
       element('path', {
-        class: `sv-curve ${strokes[i]}`,
+        class: `sv-curve ${seriesLine(i)}`,
         transform: `translate(${place.x} ${place.y})`,
         d: roundPath(closed(values) ?? ''),
       }),
@@ -129,7 +145,7 @@ export function polarFigure(input: PolarFigureInput): FigureBlock {
     ...curves.flatMap((curve, i) => {
       const y = legendTop + i * legendStep;
       return [
-        line(82, y, 128, y, strokes[i] ?? ''),
+        line(82, y, 128, y, seriesLine(i)),
         label(`${curve.label}   ${words[i]?.range ?? ''}`, 142, y + 4.5, 'sv-strong'),
       ];
     }),

@@ -22,7 +22,6 @@ interface Sheet {
 }
 
 const levelHeight = 24;
-const size = 12;
 const gap = 8;
 const tail = 12;
 const roomForArrows = 18;
@@ -39,7 +38,7 @@ export function distances(
   const lines: string[] = [];
   const words: string[] = [];
   for (const one of [...all].sort((a, b) => a.to - a.from - (b.to - b.from))) {
-    const room = roomFor(one.text, size);
+    const room = roomFor(one.text);
     const middle = Math.max(left + room / 2, Math.min(right - room / 2, (one.from + one.to) / 2));
     const out = one.to - one.from >= roomForArrows ? 0 : tail;
     const box = {
@@ -57,7 +56,7 @@ export function distances(
       line(one.from - out, y, one.to + out, y, 'sv-axis sv-distance'),
       ...arrows(one.from, one.to, (along, across) => `${coordinate(along)} ${coordinate(y + across)}`),
     );
-    words.push(label(one.text, middle, y - 6, 'sv-small sv-halo', 'middle'));
+    words.push(label(one.text, middle, y - 6, 'sv-halo', 'middle'));
   }
   return { markup: [...lines, ...words], levels: taken.length };
 }

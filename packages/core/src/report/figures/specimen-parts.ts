@@ -14,7 +14,7 @@ export function loadArrow(x: number, from: number, way: 'up' | 'down', length = 
   return [
     line(x, from, x, end - sign * head, 'sv-load sv-ink sv-thick'),
     element('path', {
-      style: 'fill:var(--sv-ink,#1c2230)',
+      class: 'sv-solid',
       d: `M${coordinate(x)} ${coordinate(end)}l-4 ${-sign * head}h8Z`,
     }),
   ];
@@ -37,7 +37,7 @@ const over = 4;
 export function rowLines(places: readonly number[], top: number, bottom: number): string[] {
   const gaps = places.slice(1).map((place, i) => place - (places[i] ?? 0));
   const thin = Math.min(Number.POSITIVE_INFINITY, ...gaps) < near;
-  return places.map((x) => line(x, top - over, x, bottom + over, `sv-row sv-warm ${thin ? 'sv-thin' : 'sv-thick'}`));
+  return places.map((x) => line(x, top - over, x, bottom + over, `sv-row sv-madder ${thin ? 'sv-thin' : 'sv-thick'}`));
 }
 
 const factors = [1, 2, 3, 5, 10, 20, 50, 100];
@@ -58,7 +58,7 @@ export function armLabels({ thickness, units }: SpecimenFigureInput, x: number, 
   const size = (value: number): string => formatQuantity(value, 'length', { units, digits: 3 });
   const [upper, lower] = thickness;
   const texts = upper === lower ? ['arms', `${size(upper)} each`] : [`upper ${size(upper)}`, `lower ${size(lower)}`];
-  return texts.map((text, i) => label(text, x, middle + (i === 0 ? -4 : 12), 'sv-small sv-muted'));
+  return texts.map((text, i) => label(text, x, middle + (i === 0 ? -4 : 12), 'sv-muted'));
 }
 
 function rowCount(input: SpecimenFigureInput): string {
@@ -76,9 +76,9 @@ export function rowLabel(
   const [first, last] = [places[0], places.at(-1)];
   if (first === undefined || last === undefined) return [];
   const text = rowCount(input);
-  const half = roomFor(text, 12) / 2;
+  const half = roomFor(text) / 2;
   const middle = Math.max(sides[0] + half, Math.min(sides[1] - half, (first + last) / 2));
-  return [label(text, middle, y, 'sv-small sv-muted', 'middle')];
+  return [label(text, middle, y, 'sv-muted', 'middle')];
 }
 
 export const sizeOf = (value: number, { units }: SpecimenFigureInput): string =>

@@ -4,8 +4,8 @@ import { actingRows, type SpecimenFigureInput } from './specimen-input.js';
 import { armLabels, arrowLength, loadArrow, rowLabel, rowLines, sizeOf, thicknessFactor } from './specimen-parts.js';
 import { type SpecimenDrawing, sheetWidth } from './specimen-straight.js';
 
-const front = 132;
-const widest = 250;
+const front = 138;
+const widest = 209;
 const tallest = 250;
 const margin = 8;
 const mostRadius = 30;
@@ -88,14 +88,14 @@ export function peelSpecimen(input: SpecimenFigureInput): SpecimenDrawing {
       ...rowLines(rows, top, bottom),
       ...loadArrow(front - upper.radius, tip, 'up'),
       ...loadArrow(front - lower.radius, foot, 'down'),
-      label('load', front - upper.radius - 10, tip - 10, 'sv-small', 'end'),
-      label('load', front - lower.radius - 10, foot + 20, 'sv-small', 'end'),
+      label('load', front - upper.radius - 10, tip - 18, '', 'end'),
+      label('load', front - lower.radius - 10, foot + 26, '', 'end'),
       line(at - 4, tip, front - upper.radius - upper.thickness / 2, tip, 'sv-hair'),
       line(at - 4, middle, front - upper.radius, middle, 'sv-hair'),
       line(at, tip, at, middle, 'sv-axis sv-distance'),
-      label('starting', at - 8, (tip + middle) / 2 - 12, 'sv-small', 'end'),
-      label('crack', at - 8, (tip + middle) / 2 + 4, 'sv-small', 'end'),
-      label(size(crackLength), at - 8, (tip + middle) / 2 + 20, 'sv-small', 'end'),
+      label('starting', at - 8, (tip + middle) / 2 - 12, '', 'end'),
+      label('crack', at - 8, (tip + middle) / 2 + 4, '', 'end'),
+      label(size(crackLength), at - 8, (tip + middle) / 2 + 20, '', 'end'),
       ...armLabels(input, end + 12, middle),
       ...rowLabel(input, rows, labelLine, [front + 6, end]),
     ],

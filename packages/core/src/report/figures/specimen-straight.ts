@@ -20,8 +20,8 @@ export interface SpecimenDrawing {
   readonly factor: number;
 }
 
-export const sheetWidth = 520;
-const right = 392;
+export const sheetWidth = 484;
+const right = 350;
 const margin = 8;
 
 /** The faces of the arms along the specimen, px: straight, or held open at the mouth. */
@@ -93,8 +93,8 @@ function loads(input: SpecimenFigureInput, x: (place: number) => number, faces: 
     return [
       ...loadArrow(at, top, 'up'),
       ...loadArrow(at, bottom, 'down'),
-      label('load', at - 8, top - 14, 'sv-small', 'end'),
-      label('load', at - 8, bottom + 22, 'sv-small', 'end'),
+      label('load', at - 8, top - 14, '', 'end'),
+      label('load', at - 8, bottom + 22, '', 'end'),
     ];
   }
   if (input.kind !== 'enf') return [];
@@ -104,9 +104,9 @@ function loads(input: SpecimenFigureInput, x: (place: number) => number, faces: 
     ...places
       .slice(0, 1)
       .map((at) =>
-        at - 8 - roomFor(text, 12) > margin
-          ? label(text, at - 8, top - 14, 'sv-small sv-halo', 'end')
-          : label(text, at + 8, top - 14, 'sv-small sv-halo'),
+        at - 8 - roomFor(text) > margin
+          ? label(text, at - 8, top - 14, 'sv-halo', 'end')
+          : label(text, at + 8, top - 14, 'sv-halo'),
       ),
     ...[0, input.span ?? 0].flatMap((place) => support(x(place), bottom)),
   ];
@@ -125,8 +125,8 @@ function wedgeMouth(input: SpecimenFigureInput, x: number, { upper, lower }: Fac
     line(at, top, at, bottom, 'sv-axis'),
     line(at - 4, top, at + 4, top, 'sv-axis'),
     line(at - 4, bottom, at + 4, bottom, 'sv-axis'),
-    label('mouth', at - 8, (top + bottom) / 2 - 2, 'sv-small', 'end'),
-    label(sizeOf(input.opening ?? 0, input), at - 8, (top + bottom) / 2 + 14, 'sv-small', 'end'),
+    label('mouth', at - 8, (top + bottom) / 2 - 2, '', 'end'),
+    label(sizeOf(input.opening ?? 0, input), at - 8, (top + bottom) / 2 + 14, '', 'end'),
   ];
 }
 

@@ -59,9 +59,9 @@ export function specimenFigure(input: SpecimenFigureInput): FigureBlock {
       ? 'to scale'
       : `lengths to scale, thickness${kind === 'wedge' ? ' and mouth' : ''} drawn ${factor} times`;
   const svg = frame(
-    { id, title, description: alt, width: sheetWidth, height: height + 24, minWidth: 310 },
+    { id, title, description: alt, width: sheetWidth, height: height + 24 },
     ...markup,
-    label(note, sheetWidth - 8, height + 12, 'sv-small sv-muted', 'end'),
+    label(note, sheetWidth - 8, height + 12, 'sv-muted', 'end'),
   );
   return { kind: 'figure', id, caption: title, alt, svg, text: specimenText(input) };
 }

@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import { displayNumber, displayUnit, inDisplayUnit, type UnitSystem } from '../../quantity/index.js';
 import { label, line } from './markup.js';
 
-const readable = 14;
+const readable = 15;
 
 interface HeightAxis {
   /** Heights of the interfaces, m, ascending. */
@@ -35,8 +35,8 @@ export function heightAxis(axis: HeightAxis): string[] {
   return [
     ...ticks(axis).flatMap((level) => [
       line(left - 6, y(level), left, y(level), 'sv-axis'),
-      label(displayNumber(level, 'length', { units, digits: 3 }), left - 10, y(level) + 4, 'sv-small', 'end'),
+      label(displayNumber(level, 'length', { units, digits: 3 }), left - 10, y(level) + 4, '', 'end'),
     ]),
-    label(`z, ${displayUnit('length', units)}`, left - 10, y(z.at(-1) ?? 0) - 16, 'sv-small sv-muted', 'end'),
+    label(`z, ${displayUnit('length', units)}`, left - 10, y(z.at(-1) ?? 0) - 16, 'sv-muted', 'end'),
   ];
 }

@@ -1,4 +1,5 @@
 import { formatQuantity, type UnitSystem } from '../../quantity/index.js';
+import { roomFor, shortened } from './lettering.js';
 import { coordinate, element, escapeMarkup } from './markup.js';
 import { groupDirection, groupNames, numbersOf, type PlyGroup } from './ply-groups.js';
 
@@ -19,18 +20,7 @@ interface StackLabel {
 
 const widthOf = (text: string): number => [...text].length;
 
-function shorten(name: string, longest: number): string {
-  return widthOf(name) <= longest
-    ? name
-    : `${[...name]
-        .slice(0, longest - 1)
-        .join('')
-        .trimEnd()}…`;
-}
-
-const leader = 46;
-/** Room for a character of the lettering in the widest of usual faces, px. */
-const characterWidth = 7.9;
+const leader = 38;
 
 /** The parts of a label with their classes: numbers, direction, material, thickness of one layer. */
 function parts(group: PlyGroup, units: UnitSystem): { readonly text: string; readonly classes?: string }[] {
@@ -42,14 +32,14 @@ function parts(group: PlyGroup, units: UnitSystem): { readonly text: string; rea
   return [
     { text: numbers, classes: 'sv-muted' },
     { text: direction, classes: 'sv-strong' },
-    { text: shorten(groupNames(group), Math.max(shortestName, room)) },
+    { text: shortened(groupNames(group), Math.max(shortestName, room)) },
     { text: thickness, classes: 'sv-muted' },
   ].filter(({ text }) => text !== '');
 }
 
 /** Room that the label of a group takes right of the bands, px. */
 export function labelWidth(group: PlyGroup, units: UnitSystem): number {
-  return leader + parts(group, units).reduce((sum, { text }) => sum + (widthOf(text) + 1) * characterWidth + 4, 0);
+  return leader + parts(group, units).reduce((sum, { text }) => sum + roomFor(`${text} `) + 4, 0);
 }
 
 /** Layer numbers, direction, material and thickness of a group, with a bracket when it is several layers and a leader line. */
@@ -64,13 +54,11 @@ export function stackLabel({ group, low, high, at, bandRight, units }: StackLabe
     bracket
       ? element('path', {
           class: 'sv-axis',
-          fill: 'none',
           d: `M${bandRight + 5} ${coordinate(high + 1.5)}h4V${coordinate(low - 1.5)}h-4`,
         })
       : '',
     element('path', {
       class: 'sv-hair',
-      fill: 'none',
       d: `M${bandRight + (bracket ? 9 : 4)} ${middle}H${bandRight + 13}L${textLeft - 16} ${coordinate(at)}h11`,
     }),
     element('text', { class: 'sv-text', x: textLeft, y: at + 4.5 }, words.join(' ')),

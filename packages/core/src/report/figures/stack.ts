@@ -19,8 +19,8 @@ export interface StackFigureInput {
   readonly units: UnitSystem;
 }
 
-const bandLeft = 66;
-const bandWidth = 190;
+const bandLeft = 60;
+const bandWidth = 120;
 const labelGap = 17;
 const top = 34;
 
@@ -97,7 +97,6 @@ export function stackFigure(input: StackFigureInput): FigureBlock {
       description: alt,
       width,
       height: Math.max(bottom, ...places) - shift + 30,
-      minWidth: 0.8 * width,
       definitions: [...patterns.values()],
     },
     element(
@@ -111,8 +110,8 @@ export function stackFigure(input: StackFigureInput): FigureBlock {
       }),
       line(bandLeft, y(0), bandLeft + bandWidth, y(0), 'sv-gap'),
       line(bandLeft - 6, y(0), bandLeft + bandWidth + 14, y(0), 'sv-ink sv-centre'),
-      label('bag side', bandLeft + bandWidth / 2, y(thickness / 2) - 8, 'sv-small sv-muted', 'middle'),
-      label('tool side', bandLeft + bandWidth / 2, y(-thickness / 2) + 18, 'sv-small sv-muted', 'middle'),
+      label('bag side', bandLeft + bandWidth / 2, y(thickness / 2) - 8, 'sv-muted', 'middle'),
+      label('tool side', bandLeft + bandWidth / 2, y(-thickness / 2) + 18, 'sv-muted', 'middle'),
     ),
   );
   return { kind: 'figure', id, caption: title, alt, svg, text: stackText(groups, thickness, units) };

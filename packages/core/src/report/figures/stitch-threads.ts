@@ -1,4 +1,6 @@
-import { element, line } from './markup.js';
+import { roomFor } from './lettering.js';
+import { threadLook } from './look/index.js';
+import { element, label, line } from './markup.js';
 import type { StitchFigureInput } from './stitch-input.js';
 
 type Thread = StitchFigureInput['threads'][number];
@@ -40,19 +42,35 @@ export function threadLines(threads: readonly Thread[], { x, y }: Place): string
         const [dx, dy] = [((y2 - y1) / length) * side, (-(x2 - x1) / length) * side];
         return line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, classes);
       });
-  return [...drawn('bottom', 'sv-cool sv-thick sv-stitched'), ...drawn('top', 'sv-warm sv-thick')];
+  return [...drawn('bottom', threadLook.bottom), ...drawn('top', threadLook.top)];
 }
+
+const sample = 30;
+const gap = 8;
+const between = 18;
+const names = ['thread on top', 'thread below'] as const;
+/** Where each sample of the legend begins, px from its left. */
+const [topAt, belowAt, holeAt] = [0, 1, 2].map((count) =>
+  names.slice(0, count).reduce((sum, name) => sum + sample + gap + roomFor(name) + between, 0),
+) as [number, number, number];
+const holeRadius = 5;
+
+const holeWords = (hole: string): string => `hole ${hole}`;
+
+/** Room that the legend takes, px. */
+export const legendWidth = (hole: string): number => holeAt + 2 * holeRadius + gap + roomFor(holeWords(hole));
 
 /** Sample strokes with their names, and the size of a hole. */
 export function threadLegend(left: number, y: number, hole: string): string[] {
-  const words = (text: string, x: number): string =>
-    element('text', { class: 'sv-text sv-small', x, y: y + 4.5 }, text);
+  const words = (text: string, x: number): string => label(text, x, y + 4.5);
+  const stroke = (at: number, look: string, name: string): string[] => [
+    line(left + at, y, left + at + sample, y, look),
+    words(name, left + at + sample + gap),
+  ];
   return [
-    line(left, y, left + 36, y, 'sv-warm sv-thick'),
-    words('thread on top', left + 44),
-    line(left + 150, y, left + 186, y, 'sv-cool sv-thick sv-stitched'),
-    words('thread below', left + 194),
-    element('circle', { class: 'sv-hole', cx: left + 296, cy: y, r: 5 }),
-    words(`hole ${hole}`, left + 308),
+    ...stroke(topAt, threadLook.top, names[0]),
+    ...stroke(belowAt, threadLook.bottom, names[1]),
+    element('circle', { class: 'sv-hole', cx: left + holeAt + holeRadius, cy: y, r: holeRadius }),
+    words(holeWords(hole), left + holeAt + 2 * holeRadius + gap),
   ];
 }

@@ -8,12 +8,12 @@ import { stitchDimensions } from './stitch-dimensions.js';
 import type { StitchFigureInput } from './stitch-input.js';
 import { rowsOf } from './stitch-rows.js';
 import { stitchText } from './stitch-text.js';
-import { threadLegend, threadLines } from './stitch-threads.js';
+import { legendWidth, threadLegend, threadLines } from './stitch-threads.js';
 
 const left = 62;
 const top = 46;
 const rightMargin = 92;
-const widest = 470;
+const widest = 330;
 const tallest = 380;
 /** More rows than this are not listed one by one. */
 const mostRows = 6;
@@ -71,7 +71,8 @@ export function stitchFigure(input: StitchFigureInput): FigureBlock {
   const alt = sentence(input);
   const bar = bottom + (edge ? 44 : 26);
   const legend = bar + 26;
-  const width = Math.max(right + rightMargin, 460);
+  const hole = formatQuantity(needleDiameter, 'length', { units, digits: 3 });
+  const width = Math.max(right + rightMargin, left + legendWidth(hole));
   const svg = frame(
     {
       id,
@@ -79,7 +80,6 @@ export function stitchFigure(input: StitchFigureInput): FigureBlock {
       description: alt,
       width,
       height: legend + 16,
-      minWidth: Math.min(width, 480),
       definitions: [element('clipPath', { id: `${id}-field` }, element('rect', area))],
     },
     element('rect', { class: 'sv-cloth', ...area }),
@@ -90,17 +90,15 @@ export function stitchFigure(input: StitchFigureInput): FigureBlock {
       ...threadLines(threads, { x, y }),
       ...penetrations.map((hole) => element('circle', { class: 'sv-hole', cx: x(hole.x), cy: y(hole.y), r: radius })),
     ),
-    ...rowsOf(penetrations).map((row, i) =>
-      label(`row ${i + 1}`, left - 10, y(row.y) + 4.5, 'sv-small sv-muted', 'end'),
-    ),
+    ...rowsOf(penetrations).map((row, i) => label(`row ${i + 1}`, left - 10, y(row.y) + 4.5, 'sv-muted', 'end')),
     ...(edge
       ? [
           line(left, bottom, right, bottom, 'sv-edge'),
-          label('edge of the part', (left + right) / 2, bottom + 20, 'sv-small sv-muted', 'middle'),
+          label('edge of the part', (left + right) / 2, bottom + 20, 'sv-muted', 'middle'),
         ]
       : []),
     ...scaleBar(left, bar, scale, right - left, units),
-    ...threadLegend(left, legend, formatQuantity(needleDiameter, 'length', { units, digits: 3 })),
+    ...threadLegend(left, legend, hole),
   );
   return { kind: 'figure', id, caption: title, alt, svg, text: stitchText(input) };
 }

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../quantity/index.js';
-import type { Block, Cell, Column, Report } from '../blocks.js';
+import type { Block, Cell, Column, Report, StepBlock } from '../blocks.js';
+import { kindOf } from '../formula/index.js';
 import { fullNumber, headUnit, isQuantity } from './cell.js';
 
 const lineEnd = '\r\n';
@@ -39,6 +40,21 @@ function tableRecords(table: Table, units: UnitSystem): string {
       return mixed[i] ? [own, unitOf(cell, units)] : [own];
     });
   return record([table.id, table.caption]) + record(heads) + table.rows.map((cells) => record(row(cells))).join('');
+}
+
+/** The result of each formula of each step: a table of quantities by their keys. */
+function stepRecords(steps: readonly StepBlock[], units: UnitSystem): string {
+  const rows = steps.flatMap((step) =>
+    Object.entries(step.results).map(([symbol, value]) => {
+      const cell = { value, kind: kindOf(symbol) };
+      return [String(step.number), step.rule, `${step.part}.${symbol}`, fullNumber(cell, units), unitOf(cell, units)];
+    }),
+  );
+  return (
+    record(['steps', 'Results of the steps']) +
+    record(['Step', 'Rule', 'Quantity', 'Value', 'Unit']) +
+    rows.map(record).join('')
+  );
 }
 
 type Notes = Extract<Block, { kind: 'notes' | 'caution' }>;
@@ -103,6 +119,8 @@ export function renderCsv(report: Report, units: UnitSystem): string {
       sections.push(factRecords(id, heading.text, block, units));
     }
   }
+  const steps = report.blocks.filter((block) => block.kind === 'step');
+  if (steps.length > 0) sections.unshift(stepRecords(steps, units));
   const words = report.blocks.filter((block) => block.kind === 'notes' || block.kind === 'caution');
   return [...sections, ...(words.length === 0 ? [] : [wordRecords(words)])].join(lineEnd);
 }

@@ -9,6 +9,10 @@ function checkCell(cell: Cell | undefined, where: string): void {
 
 function checkBlock(block: Block): void {
   if (block.kind === 'facts') for (const { label, value } of block.items) checkCell(value, `fact \`${label}\``);
+  if (block.kind === 'step') {
+    for (const [symbol, value] of Object.entries(block.results))
+      checkCell({ value, kind: 'number' }, `step ${block.number}, ${symbol}`);
+  }
   if (block.kind !== 'table') return;
   block.rows.forEach((row, i) => {
     block.columns.forEach(({ label }, j) => {

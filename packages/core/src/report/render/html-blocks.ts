@@ -1,7 +1,9 @@
 import { displayUnit, type UnitSystem } from '../../quantity/index.js';
 import type { Block, Cell } from '../blocks.js';
-import { escapeMarkup as e } from '../figures/index.js';
+import { escapeMarkup as e, scrollsOnPhone } from '../figures/index.js';
 import { cellText, decimalPadding, headUnit, isNumeric, isQuantity } from './cell.js';
+import { paperClasses, shortText } from './html-columns.js';
+import { stepHtml } from './html-step.js';
 
 /** What a block needs to know of the page around it. */
 export interface HtmlPage {
@@ -33,30 +35,45 @@ function factsHtml(facts: Of<'facts'>, { units }: HtmlPage): string {
   return `<dl class="facts">\n${items.join('\n')}\n</dl>`;
 }
 
-/** Columns whose entries all are at most this long are not broken into lines. */
-const shortText = 22;
+/** A path of the design file may break after its dots. */
+const breakable = (text: string): string => e(text).replace(/\.(?=[A-Za-z])/g, '.<wbr>');
 
 function tableHtml(table: Of<'table'>, { units, numbers }: HtmlPage): string {
   const numeric = table.columns.map((column, i) => isNumeric(column, table.rows, i));
   const texts = table.rows.map((row) => row.map((cell, i) => cellText(cell, units, table.columns[i])));
   const short = table.columns.map((_, i) => texts.every((row) => (row[i] ?? '').length <= shortText));
-  const kind = (i: number): string => (numeric[i] ? ' class="number"' : short[i] ? ' class="short"' : '');
+  // Words among numbers stand where these do, but may be broken.
+  const kind = (i: number, text = ''): string =>
+    numeric[i] ? ` class="number${text.length > shortText ? ' words' : ''}"` : short[i] ? ' class="short"' : '';
   const heads = table.columns.map((column, i) => {
     const unit = headUnit(column, units);
-    return `<th scope="col"${kind(i)}>${e(column.label)}${unit === '' ? '' : ` <span class="unit">${e(unit)}</span>`}</th>`;
+    // An empty corner heads nothing, and an empty cell names no row.
+    if (column.label === '' && unit === '') return '<td></td>';
+    return `<th scope="col"${kind(i)}>${breakable(column.label)}${unit === '' ? '' : ` <span class="unit">${e(unit)}</span>`}</th>`;
   });
   const padding = numeric.map((is, i) => (is ? decimalPadding(texts.map((row) => row[i] ?? '')) : []));
   const rows = texts.map((row, r) => {
     const cells = row.map((text, i) => {
       const pad = padding[i]?.[r] ?? '';
-      const content = e(text) + (pad === '' ? '' : `<span class="pad" aria-hidden="true">${pad}</span>`);
-      return i === 0 ? `<th scope="row"${kind(i)}>${content}</th>` : `<td${kind(i)}>${content}</td>`;
+      const link = i === 0 ? table.rowLinks?.[r] : undefined;
+      const shown = link === undefined ? breakable(text) : `<a href="#${e(link)}">${breakable(text)}</a>`;
+      const content = shown + (pad === '' ? '' : `<span class="pad" aria-hidden="true">${pad}</span>`);
+      return i === 0 && text !== ''
+        ? `<th scope="row"${kind(i)}>${content}</th>`
+        : `<td${kind(i, text)}>${content}</td>`;
     });
     return `<tr>${cells.join('')}</tr>`;
   });
   const id = `table-${e(table.id)}`;
+  const classes = paperClasses(
+    table.columns.map(({ label }, i) => ({
+      head: label,
+      texts: texts.map((row) => row[i] ?? ''),
+      numeric: numeric[i] ?? false,
+    })),
+  );
   return [
-    `<div class="table" id="${id}" role="region" aria-labelledby="${id}-caption" tabindex="0">`,
+    `<div class="${classes}" id="${id}" role="region" aria-labelledby="${id}-caption" tabindex="0">`,
     '<table>',
     `<caption><span id="${id}-caption"><span class="mark">Table ${numbers.get(id) ?? ''}</span> ${e(table.caption)}</span></caption>`,
     `<thead><tr>${heads.join('')}</tr></thead>`,
@@ -68,10 +85,12 @@ function tableHtml(table: Of<'table'>, { units, numbers }: HtmlPage): string {
 
 function figureHtml(figure: Of<'figure'>, { numbers }: HtmlPage): string {
   const id = `figure-${e(figure.id)}`;
+  // What scrolls must be reached by the keyboard; what never does would only be one more stop.
+  const focus = scrollsOnPhone(figure.svg) ? ` role="group" aria-labelledby="${id}-caption" tabindex="0"` : '';
   return [
     `<figure id="${id}">`,
-    `<div class="canvas">${figure.svg}</div>`,
-    `<figcaption><span class="mark">Figure ${numbers.get(id) ?? ''}</span> ${e(figure.caption)}</figcaption>`,
+    `<div class="canvas"${focus}>${figure.svg}</div>`,
+    `<figcaption id="${id}-caption"><span class="mark">Figure ${numbers.get(id) ?? ''}</span> ${e(figure.caption)}</figcaption>`,
     '</figure>',
   ].join('\n');
 }
@@ -87,8 +106,12 @@ function notesHtml(notes: Of<'notes'>, { listedSources }: HtmlPage): string {
           : ` <span class="source">[${e(source)}]</span>`;
     return `<li class="${level}"><strong>${name}</strong> ${e(text)}${cited}</li>`;
   });
-  return `<aside class="notes" aria-label="Notes">\n<ul>\n${items.join('\n')}\n</ul>\n</aside>`;
+  return `<div class="notes" role="note" aria-label="Notes">\n<ul>\n${items.join('\n')}\n</ul>\n</div>`;
 }
+
+/** Words about a source, with a link to its entry where the page lists it. */
+const sourceLink = (key: string, text: string, { listedSources }: HtmlPage): string =>
+  listedSources.has(key) ? `<a class="source" href="#source-${e(key)}">${e(text)}</a>` : e(text);
 
 /** One block as HTML; an empty string for an empty list of any kind. */
 export function blockHtml(block: Block, page: HtmlPage): string {
@@ -107,6 +130,8 @@ export function blockHtml(block: Block, page: HtmlPage): string {
       return tableHtml(block, page);
     case 'figure':
       return figureHtml(block, page);
+    case 'step':
+      return stepHtml(block, page.units, (key, text) => sourceLink(key, text, page));
     case 'notes':
       return block.notes.length === 0 ? '' : notesHtml(block, page);
     case 'caution':

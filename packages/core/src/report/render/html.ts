@@ -42,6 +42,10 @@ function contents(sections: readonly Section[]): string {
   return entries.length < 2 ? '' : `<nav aria-label="Contents">\n<ol>\n${entries.join('\n')}\n</ol>\n</nav>\n`;
 }
 
+/** Without a script: the page shows its formulas as mathematics, or as text to copy. */
+const plainSwitch =
+  '<p class="switch"><label><input type="checkbox" id="plain-formulas"> Formulas as text, to copy</label></p>\n';
+
 function sectionHtml({ heading, blocks }: Section, page: HtmlPage): string {
   const content = blocks.map((block) => blockHtml(block, page)).filter((html) => html !== '');
   const open = heading
@@ -80,7 +84,7 @@ export function renderHtml(report: Report, units: UnitSystem): string {
 <h1>${e(report.title)}</h1>${subtitle}
 </header>
 ${contents(sections)}<main id="report" tabindex="-1">
-${sections.map((section) => sectionHtml(section, page)).join('\n')}
+${report.blocks.some(({ kind }) => kind === 'step') ? plainSwitch : ''}${sections.map((section) => sectionHtml(section, page)).join('\n')}
 </main>
 </body>
 </html>

@@ -8,6 +8,7 @@ import { renderJson } from './json.js';
 import { renderMarkdown } from './markdown.js';
 import { renderText } from './text.js';
 
+/** How a report is written out. */
 export interface RenderOptions {
   /** Default the units in which the report was written. JSON is always SI; drawings keep the units they were drawn in. */
   readonly units?: UnitSystem;

@@ -2,6 +2,7 @@ import type { UnitSystem } from '../../quantity/index.js';
 import type { Block, Report } from '../blocks.js';
 import { withoutControls } from '../figures/index.js';
 import { cellText, headUnit, isNumeric } from './cell.js';
+import { stepMarkdown } from './markdown-step.js';
 
 /** Text that Markdown prints as it stands: on one line, its marks escaped. */
 function e(text: string): string {
@@ -56,6 +57,8 @@ function lines(block: Block, units: UnitSystem): string[] {
         `> ${e(block.alt)}`,
         ...(block.text === undefined ? [] : drawing(block.text)),
       ];
+    case 'step':
+      return stepMarkdown(block, units, e);
     case 'notes':
       return block.notes.map(({ level, text, source }) => {
         const name = level === 'warning' ? 'Warning' : 'Assumption';

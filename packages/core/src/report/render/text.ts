@@ -4,6 +4,7 @@ import { withoutControls } from '../figures/index.js';
 import { cellText, decimalPadding, headUnit, isNumeric } from './cell.js';
 import { type Paint, paintFor } from './paint.js';
 import { factLines } from './text-facts.js';
+import { stepLines } from './text-step.js';
 import { type TextTable, tableLines } from './text-table.js';
 import { widthOf, wrap } from './wrap.js';
 
@@ -58,6 +59,8 @@ function blockLines(block: Block, page: Page): string[] {
     }
     case 'figure':
       return figureLines(block, page);
+    case 'step':
+      return stepLines(block, units, width, paint);
     case 'notes':
       return block.notes.flatMap(({ level, text, source }) => {
         const words = source === undefined ? text : `${text} [${source}]`;

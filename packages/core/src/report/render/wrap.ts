@@ -1,8 +1,8 @@
 import { withoutControls } from '../figures/index.js';
 
-/** Characters of a text as a reader counts them: code points. */
+/** Characters of a text as a reader counts them: code points, a mark over a letter with its letter. */
 export function widthOf(text: string): number {
-  return [...text].length;
+  return [...text.replace(/\p{M}/gu, '')].length;
 }
 
 export function padEnd(text: string, width: number): string {

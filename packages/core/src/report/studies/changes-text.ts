@@ -9,6 +9,7 @@ const leading = (differences: readonly Difference[]): readonly Difference[] => {
   return first.length === 0 ? differences : first;
 };
 
+/** How differences are listed. */
 export interface ChangesTextOptions {
   readonly units?: UnitSystem;
   /** Lines at most; 12 when not given. */
