@@ -4,6 +4,7 @@ const floors = {
   provenance: 0,
   quantity: 0,
   numeric: 0,
+  working: 0,
   material: 1,
   statistics: 1,
   laminate: 2,
@@ -14,6 +15,7 @@ const floors = {
   examples: 4,
   study: 4,
   design: 4,
+  answers: 4,
   report: 5,
 };
 const core = '^packages/core/src/';

@@ -43,6 +43,8 @@ describe('completion', () => {
     { words: ['report', 'des'], answer: [] },
     { words: ['report', '--out', 'x'], answer: [] },
     { words: ['data', 'f'], answer: ['fibres', 'fabrics'] },
+    { words: ['examples', 'bi'], answer: ['bimetal-curvature'] },
+    { words: ['examples', 'sa'], answer: ['sandwich'] },
   ])('in bash turns $words into $answer', async ({ words, answer }) => {
     expect(await completed(...words)).toEqual(answer);
   });

@@ -23,7 +23,7 @@ export interface Positional {
   readonly repeated?: boolean;
   readonly choices?: readonly string[];
   /** What a shell completes it with. */
-  readonly completes?: 'file' | 'directory';
+  readonly completes?: 'file' | 'directory' | 'example';
 }
 
 /** What the command line gives to a command, checked against its table entry. */

@@ -1,5 +1,12 @@
-import type { Command, Positional } from './command.js';
+import type { Command, Option, Positional } from './command.js';
 import { anyFormat, format, out, quantity, quotedUnits, units, watch } from './options.js';
+
+/** Which steps of a working are shown, and how. */
+const ofWorking: readonly Option[] = [
+  { name: 'ply', value: 'NUMBER', summary: 'of the plies only this one, counted from 1 at the tool side' },
+  { name: 'upto', value: 'STEP', summary: 'end with this step, named by its rule or by a quantity that it gives' },
+  { name: 'digits', value: 'NUMBER', summary: 'significant digits, 2 to 15; 4 by default' },
+];
 
 const design: Positional = { name: 'DESIGN', summary: 'the design file; - reads standard input', completes: 'file' };
 
@@ -24,6 +31,30 @@ export const commands: readonly Command[] = [
       watch,
     ],
     load: () => import('./commands/report.js'),
+  },
+  {
+    name: 'worked',
+    summary: 'the calculation of a design step by step: formula, numbers put in, result, source',
+    examples: [
+      'selvage worked rudder.yaml',
+      'selvage worked rudder.yaml --of laminates.edge --upto stackSums',
+      'selvage worked rudder.yaml --of loads.stroke --ply 2 --digits 6',
+      'selvage worked rudder.yaml --out working.html',
+    ],
+    positionals: [design],
+    options: [
+      {
+        name: 'of',
+        value: 'PART',
+        summary:
+          'one part: laminates.NAME, laminates.NAME.plies.2, loads.NAME, stitching.NAME, coupons.NAME, materials.NAME',
+      },
+      ...ofWorking,
+      anyFormat,
+      out,
+      units,
+    ],
+    load: () => import('./commands/worked.js'),
   },
   {
     name: 'compare',
@@ -171,9 +202,30 @@ export const commands: readonly Command[] = [
   {
     name: 'examples',
     summary: 'published worked examples: published value, computed value, deviation, source',
-    examples: ['selvage examples', 'selvage examples --format csv'],
-    positionals: [{ name: 'ID', summary: 'only this example', optional: true }],
-    options: [anyFormat, out, quotedUnits],
+    examples: [
+      'selvage examples',
+      'selvage examples strength',
+      'selvage examples ply-stiffness-carbon',
+      'selvage examples ply-stiffness-carbon --worked',
+      'selvage examples ply-stiffness-carbon --design --out ply.yaml',
+      'selvage examples --out examples.html',
+    ],
+    positionals: [
+      {
+        name: 'ID',
+        summary: 'only this example; or a subject, or a word of the titles and sources: only those about it',
+        optional: true,
+        completes: 'example',
+      },
+    ],
+    options: [
+      { name: 'design', summary: 'the example as a design file, in YAML, instead of its values' },
+      { name: 'worked', summary: 'the calculation of the example step by step, after its values' },
+      ...ofWorking,
+      anyFormat,
+      out,
+      quotedUnits,
+    ],
     load: () => import('./commands/examples.js'),
   },
   {

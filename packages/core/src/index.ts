@@ -1,8 +1,12 @@
 /**
  * Selvage core: laminate and stitch mechanics of composite blades.
  * Text goes in, a design is assembled, pure functions compute, a report is a value, renderers print it.
+ *
+ * @module @selvage/core
  */
 
+// Answers of a student
+export { type Answers, type CheckedAnswers, checkAnswers, readAnswers } from './answers/index.js';
 // From a design file to a report
 export {
   assemble,
@@ -28,6 +32,7 @@ export {
   type TargetResult,
   variant,
   variantText,
+  workedSteps,
 } from './design/index.js';
 // Published worked examples
 export {
@@ -36,8 +41,13 @@ export {
   checkExample,
   checkExamples,
   type ExampleCounts,
+  exampleCatalogue,
   exampleCounts,
+  exampleDesign,
+  type ExampleEntry,
   exampleIds,
+  exampleSubjects,
+  findExamples,
   type WorkedExample,
   workedExamples,
 } from './examples/index.js';
@@ -139,14 +149,18 @@ export {
   type Strengths,
   stiffnessInvariants,
 } from './material/index.js';
+// Quantities and problems
 export {
+  type CatalogueEntry,
   type Place,
   type Problem,
   type ProblemCode,
+  problemCatalogue,
   renderProblem,
   renderProblems,
   SelvageError,
 } from './problem/index.js';
+// Quantities and problems
 export type { Note, SourceKey } from './provenance/index.js';
 // Every further type that the functions take and give back
 export type * from './public-types.js';
@@ -160,7 +174,9 @@ export {
   parseQuantity,
   type UnitSystem,
 } from './quantity/index.js';
+// From a design file to a report
 export {
+  answersReport,
   type Block,
   changesText,
   comparisonReport,
@@ -177,6 +193,9 @@ export {
   sensitivityReport,
   sweepReport,
   uncertaintyReport,
+  type WorkedOptions,
+  workedExampleReport,
+  workedReport,
 } from './report/index.js';
 
 // Stitching
@@ -257,3 +276,6 @@ export {
   uncertainInputs,
   uncertainty,
 } from './study/index.js';
+
+// The working
+export { rules as workingRules, startWorking, symbols as workingSymbols } from './working/index.js';

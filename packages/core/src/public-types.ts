@@ -1,8 +1,18 @@
-/**
+/*
  * The types that public functions take and give back, beside those that stand with their functions in index.ts.
  * Whoever writes a function around one of them needs their names.
  */
 
+// Answers of a student
+export type {
+  Answer,
+  AnswerVerdict,
+  CheckedAnswer,
+  Explanation,
+  RecognisedSlip,
+  SharedSlip,
+  SlipName,
+} from './answers/index.js';
 // From a design file to a report
 export type {
   BlisterResult,
@@ -41,7 +51,7 @@ export type {
   StitchPrice,
 } from './design/index.js';
 // Published worked examples
-export type { DroppedValue, NotReproduced, PrintedValue } from './examples/index.js';
+export type { DroppedValue, NotReproduced, PrintedValue, Subject } from './examples/index.js';
 // Specimens that delaminate
 export type {
   Arm,
@@ -162,6 +172,7 @@ export type {
 // Materials: constituents to plies
 export type {
   Architecture,
+  BibliographyEntry,
   ClaimedConstituents,
   ClothYarns,
   ComparedProperty,
@@ -177,6 +188,11 @@ export type {
   FabricPlacement,
   GapFilling,
   InPlaneConstants,
+  LibraryEntry,
+  LibraryFabric,
+  LibraryPly,
+  LibraryThread,
+  LibraryValue,
   ListedAgainstExpected,
   MatModel,
   MicromechanicsComparison,
@@ -194,13 +210,24 @@ export type {
   YarnConstants,
   YarnPath,
 } from './material/index.js';
-// The state of a generator of random numbers, which a search keeps
+// Studies of a design: the state of a generator of random numbers, which a search keeps
 export type { RandomState } from './numeric/index.js';
 // Quantities, problems, reports
 export type { Path, RenderProblemOptions } from './problem/index.js';
 export type { Access, Basis } from './provenance/index.js';
-export type { DisplayOptions, ParsedQuantity } from './quantity/index.js';
-export type { Cell, ChangesTextOptions, Column, FigureBlock, QuantityCell } from './report/index.js';
+export type { DisplayOptions, Kind, ParsedQuantity } from './quantity/index.js';
+export type {
+  Cell,
+  ChangesTextOptions,
+  Column,
+  Equation,
+  ExamplesReportOptions,
+  FigureBlock,
+  QuantityCell,
+  ResultMatrix,
+  StepBlock,
+  WorkingSelection,
+} from './report/index.js';
 // Stitching
 export type {
   ArealFraction,
@@ -332,3 +359,5 @@ export type {
   Wanted,
   WithError,
 } from './study/index.js';
+// The working
+export type { Form, RecordedStep, Rule, RuleName, StepValues, SymbolMeaning, Working } from './working/index.js';

@@ -14,7 +14,7 @@ const decoded = (text: string): string => text.replace(/&(amp|lt|gt|quot|#39);/g
 /** The boxes of all words of a drawing; 0.61 of its size is the width of a character, as measured for the widest of usual faces. */
 export function textBoxes(svg: string): TextBox[] {
   return named(readMarkup(svg), 'text').map(({ attributes, text }) => {
-    const size = (attributes.class ?? '').includes('sv-small') ? 12 : 13;
+    const size = 13;
     const width = 0.61 * size * [...decoded(text)].length;
     const x = Number(attributes.x);
     const left = { middle: x - width / 2, end: x - width }[attributes['text-anchor'] ?? ''] ?? x;

@@ -78,7 +78,7 @@ export async function run(given: Given): Promise<ExitCode> {
 
 /** The work itself, which an interrupt ends early. */
 async function worked(given: Given, problem: SearchProblem, start: SearchState, job: SearchJob) {
-  const crew = hire(problem, job, wholeOf(given, 'workers', usualWorkers(problem), [1, 1024]));
+  const crew = hire(job, wholeOf(given, 'workers', usualWorkers(problem), [1, 1024]));
   const line = progressLine();
   let interrupted = false;
   const interrupt = () => {

@@ -25,7 +25,15 @@ export type {
   StitchBridgingModel,
   StitchingModel,
 } from './model.js';
-export { type Design, type ReadOptions, readDesign, readDesignBytes } from './read.js';
+export {
+  bySchema,
+  type Design,
+  designText,
+  parseDesign,
+  type ReadOptions,
+  readDesign,
+  readDesignBytes,
+} from './read.js';
 export {
   againstPrint,
   type BlisterResult,
@@ -71,4 +79,7 @@ export {
   type TargetEntry,
   type ToleranceEntry,
 } from './schema/design.js';
+export { listOf, reference, section } from './schema/fields.js';
+export { type DesignSource, locate, parseSource } from './source.js';
 export { starterDesign } from './starter.js';
+export { workedSteps } from './worked/index.js';

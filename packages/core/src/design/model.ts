@@ -1,4 +1,4 @@
-import type { Coupon, CouponTest } from '../fracture/index.js';
+import type { ArmOptions, Coupon, CouponTest } from '../fracture/index.js';
 import type { Laminate } from '../laminate/index.js';
 import type { Fabric, Fibre, Ply, PlyConsistency, Resin } from '../material/index.js';
 import type { Access, Basis, Note, SourceKey } from '../provenance/index.js';
@@ -39,6 +39,7 @@ export type Process =
   | { readonly kind: 'bag'; readonly fibreVolumeFraction?: number }
   | { readonly kind: 'closedTool'; readonly gap: number; readonly fibreVolumeFraction: number };
 
+/** A laminate of a design, with what was asked of it. */
 export interface LaminateModel {
   readonly name: string;
   readonly title?: string;
@@ -56,6 +57,7 @@ export interface LaminateModel {
   readonly solidFibreThickness?: number;
 }
 
+/** A stitch plan of a design, with what follows from it by geometry and the law of its stitches. */
 export interface StitchingModel {
   readonly name: string;
   readonly title?: string;
@@ -88,6 +90,8 @@ export interface CouponModel {
   readonly coupon: Coupon;
   /** Names of the laminates of the arms. */
   readonly arms: readonly [string, string];
+  /** How each laminate becomes its arm. */
+  readonly armOptions: readonly [ArmOptions, ArmOptions];
   /** Name of the stitch plan. */
   readonly stitching?: string;
   /** Results of tests of this coupon. */
@@ -128,6 +132,7 @@ export interface ListedPlyModel {
 /** A material of the stacks that is made of fibre and resin, or said to be. */
 export type MaterialModel = FabricModel | ListedPlyModel;
 
+/** A load case of a design, with its name. */
 export interface LoadModel extends LoadEntry {
   readonly name: string;
 }

@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import { fail, type Problem, SelvageError } from '../problem/index.js';
 import { type DesignFile, designSchema } from './schema/design.js';
 import { type DesignSource, locate, parseSource, placeAt, type SourceDocument, syntaxProblems } from './source.js';
@@ -8,6 +9,7 @@ export interface Design extends DesignFile {
   readonly source: DesignSource;
 }
 
+/** How a design file is read. */
 export interface ReadOptions {
   /** Name shown in problems. */
   readonly fileName?: string;
@@ -52,17 +54,30 @@ export function readDesign(text: string, options: ReadOptions = {}): Design {
   return checkDesign(data, source, options);
 }
 
+/**
+ * The values of a file as a schema reads them.
+ * @param whole what the file is, in words: `the design`
+ * @throws SelvageError with places in the file
+ */
+export function bySchema<Schema extends z.core.$ZodType>(
+  schema: Schema,
+  data: unknown,
+  source: SourceDocument,
+  whole: string,
+): z.output<Schema> {
+  const result = z.safeParse(schema, data);
+  if (result.success) return result.data;
+  const problems = result.error.issues.flatMap((issue) => translate(issue as unknown as SchemaIssue, data, whole));
+  throw new SelvageError(locate(mergeMisspelled(problems), source));
+}
+
 /** The values of a design file as a design. @throws SelvageError with places in the file that the values came from */
 export function checkDesign(data: unknown, source: SourceDocument, options: ReadOptions = {}): Design {
   if (data === null || data === undefined) {
     fail({ code: 'missing-key', message: 'the file is empty', allowed: 'a design: format, title, laminates' });
   }
-  const result = designSchema.safeParse(data);
-  if (!result.success) {
-    const problems = result.error.issues.flatMap((issue) => translate(issue as unknown as SchemaIssue, data));
-    throw new SelvageError(locate(mergeMisspelled(problems), source));
-  }
-  if (Object.keys(result.data.laminates).length === 0) {
+  const file = bySchema(designSchema, data, source, 'the design');
+  if (Object.keys(file.laminates).length === 0) {
     const problem = {
       code: 'missing-key' as const,
       message: '`laminates` is empty',
@@ -73,7 +88,7 @@ export function checkDesign(data: unknown, source: SourceDocument, options: Read
     throw new SelvageError(locate([problem], source));
   }
   return {
-    ...result.data,
+    ...file,
     source: { text: source.text, ...(options.fileName === undefined ? {} : { fileName: options.fileName }) },
   };
 }

@@ -16,8 +16,8 @@ export interface SchemaIssue {
 }
 
 /** A path in words: `materials.ud` or `ply 2 of laminates.edge.stack`. */
-function inWords(path: Path): string {
-  if (path.length === 0) return 'the design';
+function inWords(path: Path, whole: string): string {
+  if (path.length === 0) return whole;
   const last = path[path.length - 1];
   return typeof last === 'number' ? `entry ${last + 1} of ${path.slice(0, -1).join('.')}` : `\`${path.join('.')}\``;
 }
@@ -40,27 +40,27 @@ const kindOf = (value: unknown): string => {
     : `${typeof value} \`${String(value)}\``;
 };
 
-function missing(path: Path, allowed: string): Problem {
+function missing(path: Path, allowed: string, whole: string): Problem {
   const key = String(path[path.length - 1]);
   const parent = path.slice(0, -1);
   return {
     code: 'missing-key',
-    message: `missing \`${key}\` in ${inWords(parent)}`,
+    message: `missing \`${key}\` in ${inWords(parent, whole)}`,
     allowed,
     path: parent,
     atKey: true,
   };
 }
 
-/** Turns one issue of the schema into problems; `data` is the document as read. */
-export function translate(issue: SchemaIssue, data: unknown): Problem[] {
+/** Turns one issue of the schema into problems; `data` is the document as read, `whole` says what it is. */
+export function translate(issue: SchemaIssue, data: unknown, whole = 'the design'): Problem[] {
   const path = issue.path.map((part) => (typeof part === 'symbol' ? String(part) : part));
   const own = problemOf(issue);
   if (own !== undefined) return [{ ...own, path }];
   if (issue.code === 'unrecognized_keys') {
     return (issue.keys ?? []).map((key) => ({
       code: 'unknown-key' as const,
-      message: `unknown key \`${key}\` in ${inWords(path)}`,
+      message: `unknown key \`${key}\` in ${inWords(path, whole)}`,
       allowed: issue.message,
       ...nearestHint(key, issue.message.split(', ')),
       path: [...path, key],
@@ -68,8 +68,9 @@ export function translate(issue: SchemaIssue, data: unknown): Problem[] {
     }));
   }
   const value = valueAt(data, path);
-  if (issue.code === 'invalid_union' && issue.discriminator !== undefined) return [discriminator(issue, path, value)];
-  if (value === undefined) return [missing(path, issue.message)];
+  if (issue.code === 'invalid_union' && issue.discriminator !== undefined)
+    return [discriminator(issue, path, value, whole)];
+  if (value === undefined) return [missing(path, issue.message, whole)];
   if (issue.code === 'invalid_key') {
     return [
       {
@@ -86,7 +87,7 @@ export function translate(issue: SchemaIssue, data: unknown): Problem[] {
     return [
       {
         code: 'out-of-range',
-        message: `${inWords(path)} has ${value.length} ${value.length === 1 ? 'entry' : 'entries'}`,
+        message: `${inWords(path, whole)} has ${value.length} ${value.length === 1 ? 'entry' : 'entries'}`,
         allowed: issue.message,
         path,
       },
@@ -97,16 +98,16 @@ export function translate(issue: SchemaIssue, data: unknown): Problem[] {
     return [
       {
         code: 'out-of-range',
-        message: `${inWords(path)} has the wrong size`,
+        message: `${inWords(path, whole)} has the wrong size`,
         allowed: Array.isArray(value) ? `${bound} entries` : `${bound} characters`,
         path,
       },
     ];
   }
-  return [{ code: 'wrong-type', message: `${inWords(path)} is ${kindOf(value)}`, allowed: issue.message, path }];
+  return [{ code: 'wrong-type', message: `${inWords(path, whole)} is ${kindOf(value)}`, allowed: issue.message, path }];
 }
 
-function discriminator(issue: SchemaIssue, path: Path, value: unknown): Problem {
+function discriminator(issue: SchemaIssue, path: Path, value: unknown, whole: string): Problem {
   const key = issue.discriminator ?? 'kind';
   const parent = path[path.length - 1] === key ? path.slice(0, -1) : path;
   const holder = parent === path ? value : undefined;
@@ -115,15 +116,15 @@ function discriminator(issue: SchemaIssue, path: Path, value: unknown): Problem 
   if (parent === path && (typeof holder !== 'object' || holder === null)) {
     return {
       code: 'wrong-type',
-      message: `${inWords(path)} is ${kindOf(value)}`,
+      message: `${inWords(path, whole)} is ${kindOf(value)}`,
       allowed: `a mapping with \`${key}\``,
       path,
     };
   }
-  if (given === undefined) return { ...missing([...parent, key], issue.message) };
+  if (given === undefined) return { ...missing([...parent, key], issue.message, whole) };
   return {
     code: 'not-a-choice',
-    message: `${key} \`${String(given)}\` of ${inWords(parent)} is not known`,
+    message: `${key} \`${String(given)}\` of ${inWords(parent, whole)} is not known`,
     allowed: issue.message,
     ...nearestHint(String(given), issue.message.split(', ')),
     path: [...parent, key],

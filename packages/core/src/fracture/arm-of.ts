@@ -12,22 +12,9 @@ import {
 import type { Ply } from '../material/index.js';
 import { fail } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../provenance/index.js';
-import type { Arm } from './types.js';
-
-/** How a laminate becomes an arm. */
-export interface ArmOptions {
-  /**
-   * Strain and curvature across the arm: held, as in an arm much wider than thick, which may shear but not twist; or free, as in a narrow strip (1/d11).
-   * Held when not given.
-   */
-  readonly across?: 'held' | 'free';
-  /** The face along the crack: `bottom` toward the bag (z = t/2), `top` toward the tool. The arm bends so that it is stretched. `bottom` when not given. */
-  readonly crackFace?: 'bottom' | 'top';
-  /** Modulus through the thickness, Pa; from the plies when not given. */
-  readonly E3?: number;
-  /** What counts as breaking: whatever fails first in a ply, or fibres only. `anything` when not given. */
-  readonly breaking?: 'anything' | 'fibres';
-}
+import type { Working } from '../working/index.js';
+import { showArm } from './arm-steps.js';
+import type { Arm, ArmOptions } from './types.js';
 
 /** An arm with what was assumed of it. */
 export interface LaminateArm extends Arm {
@@ -48,11 +35,12 @@ const never = 1e30;
  * the compressed side of the neutral plane, times t/2.
  *
  * @param laminate its x along the crack
+ * @param working takes down the steps
  * @returns per width, SI; failure strain absent where a ply has no strengths
  * @throws not-admissible as `stiffness`; out-of-range E3 not above 0
  * @source Jones 1999, ch. 4; maximum strain as in docs/theory/strength.md
  */
-export function armOf(laminate: Laminate, options: ArmOptions = {}): LaminateArm {
+export function armOf(laminate: Laminate, options: ArmOptions = {}, working?: Working): LaminateArm {
   const { across = 'held' } = options;
   const s = stiffness(laminate);
   const { A, a, b, d, notes, sources } = s;
@@ -61,17 +49,23 @@ export function armOf(laminate: Laminate, options: ArmOptions = {}): LaminateArm
   const shear = transverseShear(laminate);
   const through = throughThickness(laminate, options.E3);
   const strain = failureStrain(laminate, options);
-  return {
+  const arm: Arm = {
     thickness: laminate.thickness,
     bendingStiffness: across === 'held' ? stripStiffness(s).D11 : 1 / d11,
     axialStiffness: across === 'held' ? A11 - (A16 * A16) / A66 : d11 / (a11 * d11 - b11 * b11),
     shearStiffness: shear.H[0][0],
     E3: through.E3,
     ...(strain.limits === undefined ? {} : { failureStrain: strain.limits }),
+  };
+  if (working !== undefined) showArm(laminate, s, options, arm, { E3Of: throughPly, ...strain }, working);
+  return {
+    ...arm,
     notes: uniqueNotes([...notes, ...shear.notes, ...through.notes, ...strain.notes]),
     sources: uniqueSources(sources, shear.sources, strain.sources),
   };
 }
+
+const throughPly = (ply: Ply): number => ply.E3 ?? 2 * (1 + (ply.nu23 ?? assumedNu23)) * plyShear(ply).G23;
 
 function throughThickness({ plies, thickness }: Laminate, given: number | undefined): { E3: number; notes: Note[] } {
   if (given !== undefined) {
@@ -80,10 +74,9 @@ function throughThickness({ plies, thickness }: Laminate, given: number | undefi
     }
     return { E3: given, notes: [] };
   }
-  const E3 = (ply: Ply): number => ply.E3 ?? 2 * (1 + (ply.nu23 ?? assumedNu23)) * plyShear(ply).G23;
   const assumed = plies.some((ply) => ply.E3 === undefined);
   return {
-    E3: thickness / plies.reduce((sum, ply) => sum + ply.thickness / E3(ply), 0),
+    E3: thickness / plies.reduce((sum, ply) => sum + ply.thickness / throughPly(ply), 0),
     notes: assumed
       ? [
           {
@@ -96,6 +89,8 @@ function throughThickness({ plies, thickness }: Laminate, given: number | undefi
 }
 
 interface Limits {
+  /** Curvature at which a ply on the stretched, and on the compressed side reaches its strain, 1/m. */
+  readonly curvatures?: NonNullable<Arm['failureStrain']>;
   readonly limits?: NonNullable<Arm['failureStrain']>;
   readonly notes: readonly Note[];
   readonly sources: readonly SourceKey[];
@@ -133,6 +128,7 @@ function failureStrain(
   const half = laminate.thickness / 2;
   if (!(Number.isFinite(found.tension) && Number.isFinite(found.compression))) return { notes: [], sources: [] };
   return {
+    curvatures: found,
     limits: { tension: found.tension * half, compression: found.compression * half },
     notes: matrix
       ? [

@@ -1,4 +1,5 @@
-export { type ArmOptions, armOf, type LaminateArm } from './arm-of.js';
+export { armOf, type LaminateArm } from './arm-of.js';
+export { showCoupon } from './coupon/coupon-steps.js';
 export type { CouponTests } from './coupon/known.js';
 export { type PredictOptions, predictCoupon } from './coupon/predict-coupon.js';
 export type {
@@ -21,6 +22,7 @@ export type { DcbSpecimen, EnfSpecimen, Specimen, WedgeEdge } from './specimen/t
 export { simulateWedge, type WedgeResult, type WedgeRow } from './specimen/wedge.js';
 export type {
   Arm,
+  ArmOptions,
   BridgingRow,
   ResistancePoint,
   SpecimenEvent,

@@ -20,6 +20,10 @@ export interface PathPoint {
   readonly zone: number;
   /** Largest turn of an arm at the front, rad. */
   readonly turn: number;
+  /** The values of the arms at the front and at the grips; absent of a state between two. */
+  readonly ends?: { readonly front: Float64Array; readonly grips: Float64Array };
+  /** Of a state between two: the toughness by load of both, and its place between them, 0 to 1. */
+  readonly landing?: { readonly before: number; readonly after: number; readonly place: number };
 }
 
 export interface PathEvent {
@@ -192,7 +196,8 @@ function attempt(
 }
 
 function pointAt(state: PeelEquilibrium, before: readonly PathPoint[], from: number): PathPoint {
-  const { displacement, load, length, byLoad, elastic, thread, strain, strainShare, zone, turn } = state;
+  const { displacement, load, length, byLoad, elastic, thread, strain, strainShare, zone, turn, z, at } = state;
+  const size = z.length / at.length;
   return {
     displacement,
     load,
@@ -206,6 +211,7 @@ function pointAt(state: PeelEquilibrium, before: readonly PathPoint[], from: num
     strainShare,
     zone,
     turn,
+    ends: { front: z.slice(0, size), grips: z.slice(-size) },
   };
 }
 

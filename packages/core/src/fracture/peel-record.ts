@@ -1,7 +1,7 @@
 import { workAlong } from './path-work.js';
 import type { NaturalUnits } from './peel-model.js';
 import type { PathPoint, PeelPath } from './peel-path.js';
-import { resistanceOf } from './specimen/resistance.js';
+import { type Moment as ResistanceMoment, resistanceOf } from './specimen/resistance.js';
 import type { ResistancePoint, SpecimenState } from './types.js';
 
 /** What a machine that moves its grips apart sees of a path. */
@@ -11,6 +11,15 @@ export interface PeelRecord {
   /** Displacement of the machine at each point of the path, m. */
   readonly displacement: readonly number[];
   readonly energyError: number;
+  /** The record as the resistance sees it, SI, with the states of the path in natural units. */
+  readonly moments: readonly PeelMoment[];
+}
+
+/** A state of the record with its place on the path. */
+export interface PeelMoment extends ResistanceMoment {
+  readonly load: number;
+  readonly displacement: number;
+  readonly point: PathPoint;
 }
 
 type Moment = PathPoint & { readonly released: number };
@@ -65,14 +74,20 @@ export function peelRecord(path: PeelPath, { length, force }: NaturalUnits, widt
     }),
   );
   // By load: 2 P/b where the arms stand upright at the grips. Arms that bend far unload along their own curve.
-  const resistance = resistanceOf(
-    moments.map((moment, i) => {
-      const { crackLength, work, elastic, released = 0 } = states[i] as SpecimenState;
-      return { crackLength, byLoad: moment.byLoad * force, work, stored: elastic, released };
-    }),
-    width,
-  );
-  return { states, resistance, displacement, energyError };
+  const read = moments.map((point, i): PeelMoment => {
+    const { crackLength, load, displacement: moved, work, elastic, released = 0 } = states[i] as SpecimenState;
+    return {
+      crackLength,
+      load,
+      displacement: moved,
+      byLoad: point.byLoad * force,
+      work,
+      stored: elastic,
+      released,
+      point,
+    };
+  });
+  return { states, resistance: resistanceOf(read, width), displacement, energyError, moments: read };
 }
 
 /** The point between two at a displacement. */
@@ -92,5 +107,6 @@ function between(a: PathPoint, b: PathPoint, displacement: number): PathPoint {
     strainShare: mix(({ strainShare }) => strainShare),
     zone: mix(({ zone }) => zone),
     turn: mix(({ turn }) => turn),
+    landing: { before: a.byLoad, after: b.byLoad, place: t },
   };
 }

@@ -1,3 +1,4 @@
+import type { Working } from '../working/index.js';
 import type { PeelCase } from './peel-case.js';
 import { followPeel, type PathEvent, type PathLimits, type PeelPath } from './peel-path.js';
 import type { PreparedPeel } from './peel-specimen.js';
@@ -16,7 +17,12 @@ const farthest = 100;
  * where stronger threads would bend the arms more sharply and break them at a lower load. (The bond gives way first in
  * nearly every peel, at its own low load; that would say nothing of the stitching. Where an arm breaks before it does, it is the next.)
  */
-export function peelVerdict(prepared: PreparedPeel, path: PeelPath, width: number): SpecimenResult['verdict'] {
+export function peelVerdict(
+  prepared: PreparedPeel,
+  path: PeelPath,
+  width: number,
+  working?: Working,
+): SpecimenResult['verdict'] {
   const { peel, limits } = prepared;
   // A test that ends before anything happens is taken further.
   const whole = path.events.length > 0 ? path : followPeel(peel, { ...limits, displacement: Number.POSITIVE_INFINITY });
@@ -31,7 +37,11 @@ export function peelVerdict(prepared: PreparedPeel, path: PeelPath, width: numbe
     untilRow: { load: farthest * first.load },
   } satisfies PathLimits);
   const next = limitedBy(prepared, again) ?? (grown ? undefined : onset(again));
-  return next === undefined ? limit : { ...limit, next: next.kind, margin: next.load / first.load };
+  if (next === undefined) return limit;
+  const margin = next.load / first.load;
+  const P_n = next.load * prepared.units.force * width;
+  working?.part('limits', first.kind, next.kind).step('nextToGive', { P_f: limit.load, P_n, f_n: margin });
+  return { ...limit, next: next.kind, margin };
 }
 
 /** Whether there is anything else that could give way. */

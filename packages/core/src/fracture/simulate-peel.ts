@@ -1,9 +1,11 @@
 import { fail } from '../problem/index.js';
 import { type Note, uniqueNotes } from '../provenance/index.js';
 import { inMillimetres } from '../stitch/index.js';
+import type { Working } from '../working/index.js';
 import { followPeel, type PeelPath } from './peel-path.js';
 import { peelRecord } from './peel-record.js';
 import { hasLikeArms, type PeelSpecimen, type PreparedPeel, preparePeel } from './peel-specimen.js';
+import { showPeel } from './peel-steps.js';
 import { stiffArmsNote } from './peel-stiff.js';
 import { peelVerdict } from './peel-verdict.js';
 import { bondLeftNote } from './specimen/bond-left.js';
@@ -38,12 +40,13 @@ const mostTurn = 0.2;
  * after the start and without rows the load is G b/2.
  *
  * @param specimen see {@link PeelSpecimen}; lengths in m, toughness in J/m²; a row's curve is that of opening
+ * @param working takes down the steps
  * @returns displacement is the distance of the grips, m; toughness by load is 2 P/b where the arms stand upright at the grips
  * @throws out-of-range a size not above 0, a front or a row outside the bond, no room for growth, a curve that is not one, a refinement below 1, too many rows;
  *   not-admissible see `rowLaw`; not-computable no equilibrium
  * @source Reissner 1972 (beam); Kinloch, Lau & Williams 1994 (energy of the peel); Kanninen 1973 (bed); derivation in docs/theory/peel.md
  */
-export function simulatePeel(specimen: PeelSpecimen): SpecimenResult {
+export function simulatePeel(specimen: PeelSpecimen, working?: Working): SpecimenResult {
   const prepared = preparePeel(specimen);
   const { peel, limits, units } = prepared;
   const path = followPeel(peel, limits);
@@ -57,7 +60,8 @@ export function simulatePeel(specimen: PeelSpecimen): SpecimenResult {
     });
   }
   const { width } = specimen;
-  const { states, resistance, displacement, energyError } = peelRecord(path, units, width);
+  const { states, resistance, displacement, energyError, moments } = peelRecord(path, units, width);
+  if (working !== undefined) showPeel(specimen, prepared, path, { displacement, moments }, working);
   return {
     states,
     events: eventsOf(prepared, path, displacement, width),
@@ -67,7 +71,7 @@ export function simulatePeel(specimen: PeelSpecimen): SpecimenResult {
       armShare: Math.max(...path.points.map(({ strainShare }) => strainShare)),
     }),
     zoneLength: Math.max(...path.points.map(({ zone }) => zone)) * units.length,
-    verdict: peelVerdict(prepared, path, width),
+    verdict: peelVerdict(prepared, path, width, working),
     energyError,
     notes: uniqueNotes([
       ...notesOn(specimen, path, energyError),

@@ -17,6 +17,21 @@ export interface Arm {
   readonly failureStrain?: { readonly tension: number; readonly compression: number };
 }
 
+/** How a laminate becomes an arm. */
+export interface ArmOptions {
+  /**
+   * Strain and curvature across the arm: held, as in an arm much wider than thick, which may shear but not twist; or free, as in a narrow strip (1/d11).
+   * Held when not given.
+   */
+  readonly across?: 'held' | 'free';
+  /** The face along the crack: `bottom` toward the bag (z = t/2), `top` toward the tool. The arm bends so that it is stretched. `bottom` when not given. */
+  readonly crackFace?: 'bottom' | 'top';
+  /** Modulus through the thickness, Pa; from the plies when not given. */
+  readonly E3?: number;
+  /** What counts as breaking: whatever fails first in a ply, or fibres only. `anything` when not given. */
+  readonly breaking?: 'anything' | 'fibres';
+}
+
 /** A row of penetrations across the specimen, all at one distance from the load line. */
 export interface BridgingRow {
   /** m, from the load line in the direction of growth. */

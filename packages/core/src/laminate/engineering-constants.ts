@@ -1,9 +1,11 @@
 import { invertSpd3 } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
 import type { Note, SourceKey } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { rotateCompliance } from './axes.js';
 import { writeConstants } from './kernel.js';
 import { packed } from './matrix3.js';
+import { componentsAt } from './named.js';
 import type { EngineeringConstants, Matrix3, Stiffness } from './types.js';
 
 /** Engineering constants of a laminate under four conditions of holding; the last two equal the first two when B is zero. */
@@ -26,21 +28,31 @@ export interface LaminateConstants {
  * In plane: Ex = 1/(t a11), Gxy = 1/(t a66), nuxy = -a12/a11, etaxyx = a16/a11. In bending the same from d with 12/t³ for
  * 1/t: the modulus of a homogeneous plate that bends as much.
  *
+ * @param working takes the steps of the first two down, when given
  * @returns moduli in Pa; etaxyx is the shear strain γxy per strain εx under stress along x alone
  * @source Jones 1999, ch. 2 and 4; the naming of the four conditions is ours
  */
-export function engineeringConstants(stiffness: Stiffness): LaminateConstants {
+export function engineeringConstants(stiffness: Stiffness, working?: Working): LaminateConstants {
   const inPlane = 1 / stiffness.thickness;
   const flexural = 12 / stiffness.thickness ** 3;
+  const stretched = constants(packed(stiffness.a), inPlane);
+  const bent = constants(packed(stiffness.d), flexural);
+  const h = stiffness.thickness;
+  working?.step('constantsInPlane', { h, ...componentsAt('a', packed(stiffness.a)), ...stretched });
+  working?.step('constantsInBending', { h, ...componentsAt('d', packed(stiffness.d)), ...inBending(bent) });
   return {
-    inPlane: constants(packed(stiffness.a), inPlane),
-    flexural: constants(packed(stiffness.d), flexural),
+    inPlane: stretched,
+    flexural: bent,
     inPlaneRestrained: constants(inverse(stiffness.A), inPlane),
     flexuralRestrained: constants(inverse(stiffness.D), flexural),
     notes: stiffness.notes,
     sources: stiffness.sources,
   };
 }
+
+/** The constants in bending by the names that the formulas have for them. */
+const inBending = (constants: EngineeringConstants): Record<string, number> =>
+  Object.fromEntries(Object.entries(constants).map(([name, value]) => [`${name}b`, value]));
 
 /**
  * In-plane engineering constants along a direction of the laminate, free to bend: one point of a polar plot.

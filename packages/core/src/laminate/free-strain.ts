@@ -1,7 +1,9 @@
 import { fail } from '../problem/index.js';
+import type { Working } from '../working/index.js';
 import { rotateStrain, times } from './axes.js';
 import { ROW } from './kernel-layout.js';
 import { sumStack } from './kernel-sum.js';
+import { freeStrainSymbols, showFreeStrain } from './free-strain-steps.js';
 import type { Load } from './load.js';
 import { symmetric } from './matrix3.js';
 import { tabulateQbar } from './qbar.js';
@@ -14,6 +16,10 @@ export interface FreeStrain {
   /** N_T, N/m, and M_T, N: what holds the laminate flat at its old size, with opposite sign. */
   readonly N: Vector3;
   readonly M: Vector3;
+  /** Whether any heat or moisture acts. */
+  readonly acts: boolean;
+  /** Expansion and swelling that enter `at` for ply k, by the symbols of the working. */
+  readonly of: (k: number) => Record<string, number>;
 }
 
 /**
@@ -22,11 +28,12 @@ export interface FreeStrain {
  * e_k(z) = α_k (ΔT + g z) + β_k C_k; N_T = Σ ∫ Qbar_k e_k dz, M_T = Σ ∫ Qbar_k e_k z dz, with α and β turned to laminate axes
  * as strains (shear component from rotation, engineering).
  *
+ * @param working takes the steps down, when given and any heat or moisture acts
  * @throws not-computable when heat or moisture acts and a ply has no coefficient for it; out-of-range when the moisture
  *   list does not fit the plies; not-a-number when a value is not finite
  * @source Jones 1999, ch. 4.5; Kaw 2006, ch. 4
  */
-export function freeStrain(laminate: Laminate, load: Load): FreeStrain {
+export function freeStrain(laminate: Laminate, load: Load, working?: Working): FreeStrain {
   const { plies } = laminate;
   const uniform = finite('temperatureChange', load.temperatureChange ?? 0);
   const gradient = finite('temperatureGradient', load.temperatureGradient ?? 0);
@@ -57,11 +64,23 @@ export function freeStrain(laminate: Laminate, load: Load): FreeStrain {
   const order = Int32Array.from(plies.keys());
   const thickness = Float64Array.from(plies, (ply) => ply.thickness);
   sumStack(table, order, thickness, 0, plies.length, moments, 0);
-  const m = (moment: number, i: number): number => moments[moment * ROW + i] ?? 0;
-  const resultant = (moment: 0 | 1): Vector3 => {
-    const component = (i: number): number => uniform * m(moment, i) + gradient * m(moment + 1, i) + m(moment, i + 3);
+  // Below the rounding of its own sum a resultant is zero: a mirrored stack takes up no moment of heat, exactly.
+  const hottest = Math.abs(uniform) + (Math.abs(gradient) * laminate.thickness) / 2;
+  const largest = (column: 0 | 3): number =>
+    Math.max(...plies.flatMap((_, k) => [...table.subarray(k * ROW + column, k * ROW + column + 3)].map(Math.abs)));
+  const noise = 2 ** -52 * plies.length * (largest(0) * hottest + largest(3));
+  const resultant = (moment: 0 | 1, from: Float64Array = moments, whole = true): Vector3 => {
+    const m = (order: number, i: number): number => from[order * ROW + i] ?? 0;
+    const component = (i: number): number => {
+      const sum = uniform * m(moment, i) + gradient * m(moment + 1, i) + m(moment, i + 3);
+      return whole && Math.abs(sum) < noise * laminate.thickness ** (moment + 1) ? 0 : sum;
+    };
     return [component(0), component(1), component(2)];
   };
+  const acts = heated || moisture.some((C) => C !== 0);
+  if (working !== undefined && acts) {
+    showFreeStrain({ laminate, uniform, gradient, moisture, heated, qbarTable, row, table, resultant }, working);
+  }
 
   return {
     at: (k, z) => {
@@ -72,6 +91,8 @@ export function freeStrain(laminate: Laminate, load: Load): FreeStrain {
     },
     N: resultant(0),
     M: resultant(1),
+    acts,
+    of: (k) => freeStrainSymbols(plies[k], moisture[k] ?? 0, uniform, gradient, heated),
   };
 }
 

@@ -53,7 +53,7 @@ export {
   type VibrationOptions,
 } from './plate/index.js';
 export { makeQbarTable, tabulateQbar } from './qbar.js';
-export { type PlyPoint, type PlyResponse, type Response, respond } from './respond.js';
+export { type PlyResponse, type Response, respond } from './respond.js';
 export {
   type AllenCriteria,
   type AllenStiffness,
@@ -117,6 +117,7 @@ export {
   failureCriteria,
   failureEnvelope,
   failureUnder,
+  faceStress,
   type LaminateFailure,
   type LoadComponent,
   loadComponents,
@@ -134,6 +135,7 @@ export {
   type StrengthOptions,
   type StrengthPly,
   type StrengthRatio,
+  showStressOfLoad,
   solveLoad,
   solvePlane,
   strengthConstants,
@@ -145,4 +147,4 @@ export {
   unloaded,
 } from './strength/index.js';
 export { makeStrengthTable, type StrengthMaterial } from './strength-table.js';
-export type { EngineeringConstants, Laminate, Matrix3, Stiffness, Vector3 } from './types.js';
+export type { EngineeringConstants, Laminate, Matrix3, PlyPoint, Stiffness, Vector3 } from './types.js';

@@ -48,7 +48,7 @@ export interface Batch {
   readonly row: Int32Array;
   /** Thickness of each ply, m, above 0. */
   readonly thickness: Float64Array;
-  /** Stiffness of plies in laminate axes, Pa, {@link ROW} doubles per row: 11, 12, 16, 22, 26, 66. */
+  /** Stiffness of plies in laminate axes, Pa, `ROW` doubles per row: 11, 12, 16, 22, 26, 66. */
   readonly qbarTable: Float64Array;
   /** What the plies are to bear; without it no strength ratio is computed. */
   readonly strength?: BatchStrength;

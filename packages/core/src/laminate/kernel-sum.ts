@@ -27,6 +27,25 @@ export function sumStack(
 ): number {
   let h = 0;
   for (let k = first; k < end; k++) h += thickness[k]!;
+  sumPlies(table, row, thickness, first, end, -h * 0.5, out, at);
+  return h;
+}
+
+/**
+ * The sums of {@link sumStack} over some of the plies: a single one gives what it adds.
+ *
+ * @param z height of the lower face of the first of them, m
+ */
+export function sumPlies(
+  table: Float64Array,
+  row: Int32Array,
+  thickness: Float64Array,
+  first: number,
+  end: number,
+  z: number,
+  out: Float64Array,
+  at: number,
+): void {
   let A0 = 0;
   let A1 = 0;
   let A2 = 0;
@@ -45,11 +64,11 @@ export function sumStack(
   let D3 = 0;
   let D4 = 0;
   let D5 = 0;
-  let z = -h * 0.5;
+  let lower = z;
   for (let k = first; k < end; k++) {
     const w = thickness[k]!;
-    const middle = z + w * 0.5;
-    z += w;
+    const middle = lower + w * 0.5;
+    lower += w;
     const b = w * middle;
     const d = b * middle + w * w * w * twelfth;
     const p = row[k]! * ROW;
@@ -96,5 +115,4 @@ export function sumStack(
   out[at + 15] = D3;
   out[at + 16] = D4;
   out[at + 17] = D5;
-  return h;
 }

@@ -6,8 +6,10 @@ import {
 } from '../material/index.js';
 import { sinCosDegrees } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
+import type { Working } from '../working/index.js';
 import { checkFinite } from './check-finite.js';
 import { ROW } from './kernel-layout.js';
+import { componentsAt } from './named.js';
 
 /**
  * Table of ply stiffness in laminate axes, one row for every material at every angle.
@@ -49,13 +51,18 @@ export function makeQbarTable(
   return table;
 }
 
+type TurnedPly = InPlaneConstants & { readonly angle: number };
+
 /** The table for a list of plies, with each distinct pair of constants and angle computed once, and the row of each ply. */
-export function tabulateQbar(plies: readonly (InPlaneConstants & { readonly angle: number })[]): {
+export function tabulateQbar(
+  plies: readonly TurnedPly[],
+  working?: Working,
+): {
   readonly qbarTable: Float64Array;
   readonly row: Int32Array;
 } {
   const rows = new Map<string, number>();
-  const distinct: (InPlaneConstants & { readonly angle: number })[] = [];
+  const distinct: TurnedPly[] = [];
   const row = new Int32Array(plies.length);
   plies.forEach((ply, k) => {
     const key = `${ply.E1} ${ply.E2} ${ply.G12} ${ply.nu12} ${ply.angle}`;
@@ -71,7 +78,18 @@ export function tabulateQbar(plies: readonly (InPlaneConstants & { readonly angl
   distinct.forEach((ply, r) => {
     writeQbar(stiffnessInvariants(reducedStiffness(ply)), ply.angle, qbarTable, r * ROW);
   });
+  if (working !== undefined) {
+    plies.forEach((ply, k) => {
+      showPly(ply, qbarTable, (row[k] ?? 0) * ROW, working.part('plies', k + 1));
+    });
+  }
   return { qbarTable, row };
+}
+
+/** Takes down how the row of a ply came about. */
+function showPly(ply: TurnedPly, table: Float64Array, at: number, working: Working): void {
+  const invariants = stiffnessInvariants(reducedStiffness(ply, working), working);
+  working.step('turnedStiffness', { ...invariants, theta: ply.angle, ...componentsAt('Qbar', table, at) });
 }
 
 function writeQbar(u: StiffnessInvariants, angle: number, table: Float64Array, at: number): void {

@@ -2,28 +2,16 @@ import { Matrix } from 'ml-matrix';
 import { choleskyOf } from '../numeric/index.js';
 import { fail } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { rotateStrain, rotateStress } from './axes.js';
 import { type FreeStrain, freeStrain } from './free-strain.js';
 import { STRESS_ROW, sigma1, sigma2, tau12, writeStressRows } from './kernel-ply-stress.js';
 import { type Load, sixComponents } from './load.js';
 import { entry } from './matrix3.js';
+import { showDeformation, showPoint } from './respond-steps.js';
 import { kindOfShape } from './shape-kind.js';
 import { stiffness } from './stiffness.js';
-import type { Laminate, Stiffness, Vector3 } from './types.js';
-
-/** State at one height of one ply. Stress in Pa; strain is the whole one, the free strain of heat and moisture included. */
-export interface PlyPoint {
-  /** m from the mid-plane, negative toward the tool side. */
-  readonly z: number;
-  /** Laminate axes x, y, xy. */
-  readonly stress: Vector3;
-  readonly strain: Vector3;
-  /** Ply axes 1, 2, 12. */
-  readonly stress12: Vector3;
-  readonly strain12: Vector3;
-  /** The part of `strain12` that stress makes: whole less free strain. */
-  readonly mechanicalStrain12: Vector3;
-}
+import type { Laminate, PlyPoint, Stiffness, Vector3 } from './types.js';
 
 /** A ply in a loaded laminate. `top` is the face toward the tool (the smaller z), `bottom` the face toward the bag. */
 export interface PlyResponse {
@@ -57,15 +45,16 @@ export interface Response {
  *
  * @param laminate plies from the tool side (z = -t/2)
  * @param load per component a force or a deformation; nothing given is a force of 0
+ * @param working takes the steps down, when given; those of the stiffness are taken down by {@link stiffness}
  * @returns strain (engineering shear), curvature 1/m, N in N/m, M in N, ply stresses in Pa
  * @throws not-computable when a strain or force leaves the range of numbers; contradiction when a component is given both ways; not-computable when heat or moisture acts on a ply without
  *   the coefficient; not-admissible as {@link stiffness}; not-a-number, out-of-range for values that cannot be;
  *   wrong-type for a list that has not three components
  * @source Jones 1999, ch. 4; Kaw 2006, ch. 4
  */
-export function respond(laminate: Laminate, load: Load): Response {
+export function respond(laminate: Laminate, load: Load, working?: Working): Response {
   const known = sixComponents(load);
-  const free = freeStrain(laminate, load);
+  const free = freeStrain(laminate, load, working);
   const s = stiffness(laminate);
   const K = stiffness6(s);
   const held = [...free.N, ...free.M];
@@ -97,13 +86,16 @@ export function respond(laminate: Laminate, load: Load): Response {
 
   const strain = vector(deformation, 0);
   const curvature = vector(deformation, 3);
-  const plies = plyResponses(laminate, strain, curvature, free);
+  const N = vector(force, 0);
+  const M = vector(force, 3);
+  if (working !== undefined) showDeformation(s, { strain, curvature, N, M }, free, known, working);
+  const plies = plyResponses(laminate, strain, curvature, free, working);
   demandFinite([...deformation, ...force, ...plies.flatMap(({ top, bottom }) => [...top.stress, ...bottom.stress])]);
   return {
     strain,
     curvature,
-    N: vector(force, 0),
-    M: vector(force, 3),
+    N,
+    M,
     plies,
     notes: [...s.notes, ...warpNotes(laminate, load, curvature)],
     sources: uniqueSources(s.sources, ['kaw-2006']),
@@ -119,7 +111,13 @@ function demandFinite(values: readonly number[]): void {
   });
 }
 
-function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, free: FreeStrain): PlyResponse[] {
+function plyResponses(
+  laminate: Laminate,
+  strain: Vector3,
+  curvature: Vector3,
+  free: FreeStrain,
+  working?: Working,
+): PlyResponse[] {
   const table = new Float64Array(laminate.plies.length * STRESS_ROW);
   laminate.plies.forEach((ply, k) => {
     writeStressRows(ply, [ply.angle], table, k * STRESS_ROW);
@@ -127,13 +125,14 @@ function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, f
   let lower = -laminate.thickness / 2;
   return laminate.plies.map((ply, k) => {
     const p = k * STRESS_ROW;
-    const at = (z: number): PlyPoint => {
+    const at = (height: number, face: 'top' | 'middle' | 'bottom'): PlyPoint => {
+      const z = Math.abs(height) < 2 ** -50 * laminate.thickness ? 0 : height;
       const here: Vector3 = [strain[0] + z * curvature[0], strain[1] + z * curvature[1], strain[2] + z * curvature[2]];
       const free12 = free.at(k, z);
       const strain12 = rotateStrain(here, ply.angle);
       const [x, y, xy] = minus(here, rotateStrain(free12, -ply.angle));
       const stress12: Vector3 = [sigma1(table, p, x, y, xy), sigma2(table, p, x, y, xy), tau12(table, p, x, y, xy)];
-      return {
+      const point: PlyPoint = {
         z,
         stress: rotateStress(stress12, -ply.angle),
         strain: here,
@@ -141,15 +140,20 @@ function plyResponses(laminate: Laminate, strain: Vector3, curvature: Vector3, f
         strain12,
         mechanicalStrain12: minus(strain12, free12),
       };
+      if (working !== undefined) {
+        const freed = free.acts ? { free1: free12[0], free2: free12[1], given: free.of(k) } : undefined;
+        showPoint(point, ply, { strain, curvature }, freed, working.part('plies', k + 1, face));
+      }
+      return point;
     };
     const top = lower;
     lower += ply.thickness;
     return {
       name: ply.name,
       angle: ply.angle,
-      top: at(top),
-      middle: at(top + ply.thickness / 2),
-      bottom: at(top + ply.thickness),
+      top: at(top, 'top'),
+      middle: at(top + ply.thickness / 2, 'middle'),
+      bottom: at(top + ply.thickness, 'bottom'),
     };
   });
 }

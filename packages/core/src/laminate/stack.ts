@@ -1,6 +1,7 @@
 import type { Ply } from '../material/index.js';
 import { fail } from '../problem/index.js';
 import { uniqueNotes, uniqueSources } from '../provenance/index.js';
+import type { StepValues, Working } from '../working/index.js';
 import type { Laminate } from './types.js';
 
 /**
@@ -50,18 +51,31 @@ export interface ArealMass {
  *
  * total = Σ ρ t. Resin drawn into the faces of a core counts only where the core ply says so (`resinArealMass`).
  *
+ * @param working takes the sums down, when given
  * @returns kg/m²; `total` is absent when a ply has no density, `fibre` and `resin` when a ply other than a core does not
  *   know its constituents
  */
-export function arealMass(laminate: Laminate): ArealMass {
+export function arealMass(laminate: Laminate, working?: Working): ArealMass {
   const total = sum(laminate.plies, (ply) => (ply.density === undefined ? undefined : ply.density * ply.thickness));
   const fibre = sum(laminate.plies, (ply) => ply.fibreArealMass ?? (ply.core ? 0 : undefined));
   const resin = sum(laminate.plies, (ply) => ply.resinArealMass ?? (ply.core ? 0 : undefined));
+  if (total !== undefined) working?.step('laminateMass', { m_lam: total }, laminate.plies.map(massRow));
+  if (fibre !== undefined && resin !== undefined) {
+    working?.step('laminateConstituents', { m_flam: fibre, m_mlam: resin }, laminate.plies.map(constituentRow));
+  }
   return {
     ...(total === undefined ? {} : { total }),
     ...(fibre === undefined ? {} : { fibre }),
     ...(resin === undefined ? {} : { resin }),
   };
+}
+
+function massRow({ density: rho = 0, thickness: t_k }: Ply): StepValues {
+  return { rho, t_k, m_lam: rho * t_k };
+}
+
+function constituentRow({ fibreArealMass: m_f = 0, resinArealMass: m_m = 0 }: Ply): StepValues {
+  return { m_f, m_m, m_flam: m_f, m_mlam: m_m };
 }
 
 function sum(plies: readonly Ply[], of: (ply: Ply) => number | undefined): number | undefined {

@@ -48,3 +48,17 @@ export interface Stiffness {
   readonly notes: readonly Note[];
   readonly sources: readonly SourceKey[];
 }
+
+/** State at one height of one ply. Stress in Pa; strain is the whole one, the free strain of heat and moisture included. */
+export interface PlyPoint {
+  /** m from the mid-plane, negative toward the tool side. */
+  readonly z: number;
+  /** Laminate axes x, y, xy. */
+  readonly stress: Vector3;
+  readonly strain: Vector3;
+  /** Ply axes 1, 2, 12. */
+  readonly stress12: Vector3;
+  readonly strain12: Vector3;
+  /** The part of `strain12` that stress makes: whole less free strain. */
+  readonly mechanicalStrain12: Vector3;
+}

@@ -1,4 +1,5 @@
 import { fail } from '../problem/index.js';
+import type { Working } from '../working/index.js';
 import { demand, positive, shown, within } from './check.js';
 import { fibreFractionLimits } from './fibre-content.js';
 
@@ -18,11 +19,15 @@ const usualFraction = 0.55;
 /**
  * The one fibre fraction that all reinforcements take when the tool fixes the thickness:
  * Vf = fibreThickness / (gap - fixedThickness).
+ * @param working takes the step down, when given.
  * @returns Fibre volume fraction, 0.1 to 0.75.
  * @throws not-computable when cores and fixed plies already fill the gap.
  * @throws out-of-range when the fraction would lie outside 0.1 to 0.75.
  */
-export function fibreVolumeFractionInGap({ fibreThickness, gap, fixedThickness = 0 }: GapFilling): number {
+export function fibreVolumeFractionInGap(
+  { fibreThickness, gap, fixedThickness = 0 }: GapFilling,
+  working?: Working,
+): number {
   demand(
     positive('fibre thickness', fibreThickness, 'm'),
     positive('closed tool gap', gap, 'm'),
@@ -47,5 +52,6 @@ export function fibreVolumeFractionInGap({ fibreThickness, gap, fixedThickness =
       hint,
     });
   }
+  working?.step('closedTool', { t_solid: fibreThickness, t_gap: gap, t_fixed: fixedThickness, V_f: Vf });
   return Vf;
 }

@@ -1,4 +1,5 @@
 import type { Note, SourceKey } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { shown } from './check.js';
 import { type CrimpFactors, crimpFactorFromGeometry } from './crimp-factor.js';
 import { yarnsPerRepeat } from './crimp-geometry.js';
@@ -49,7 +50,11 @@ export interface CrimpChoice {
  * usual one of its weave, with a note.
  * @throws as `crimpFactorFromGeometry`; contradiction a harness that is not of the weave.
  */
-export function chooseCrimp({ name, thickness, warp, weft, share }: CrimpedCloth, options: WovenOptions): CrimpChoice {
+export function chooseCrimp(
+  { name, thickness, warp, weft, share }: CrimpedCloth,
+  options: WovenOptions,
+  working?: Working,
+): CrimpChoice {
   const { crimpFactor, yarnCount, weave } = options;
   if (options.harness !== undefined) yarnsPerRepeat(weave, options.harness);
   const assumed = (text: string): Note[] => [{ level: 'assumption', text: `${name}: ${text}` }];
@@ -64,7 +69,7 @@ export function chooseCrimp({ name, thickness, warp, weft, share }: CrimpedCloth
     return { k1: k, k2: k, basis: 'usual', notes: assumed(text), sources: [] };
   }
   const geometry = { ...options, yarnCount, clothThickness: thickness, warpShare: share };
-  const found = crimpFactorFromGeometry({ ...geometry, name, ud: warp, weftUd: weft });
+  const found = crimpFactorFromGeometry({ ...geometry, name, ud: warp, weftUd: weft }, working);
   const angles = [found.warp.angle, found.weft.angle].map((angle) => shown(Number(angle.toPrecision(3)))).join(' and ');
   const factors = [found.E1, found.E2].map((factor) => factor.toFixed(3)).join(' and ');
   const text = `crimp factors ${factors} along warp and weft, from yarns tilted by up to ${angles} degrees`;

@@ -1,5 +1,7 @@
 import type { Note, SourceKey } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { shown } from './check.js';
+import { showCrimp } from './crimp-steps.js';
 import { type WeaveGeometry, weavePaths, type YarnPath } from './crimp-geometry.js';
 import { constantsFromStiffness, crossPlyStiffness } from './reduced-stiffness.js';
 import {
@@ -45,23 +47,38 @@ const straight = tiltMeans(0);
  * `high` is the other limit (`equalStrainLayer`). Slices do not bend. The shape of the yarn's section, gaps and nesting are
  * not resolved. It covers no change of G12 and no strength.
  * @param input Geometry in m and 1/m, constants in Pa; G13 = G12 and nu23 = 0.4 where they are not given.
+ * @param working takes the steps down, when given.
  * @returns Factors (1 without crimp), ways of the yarns, notes: what was assumed, and a warning above 15 degrees.
  * @throws missing-key, contradiction, out-of-range as `weavePaths`; not-admissible for a nu23 of -1 or less.
  * @source Ishikawa & Chou 1982, crimp model for plain weave; twill and satin by their undulated share (recalled, not re-read).
  */
-export function crimpFactorFromGeometry(input: CrimpInput): CrimpFactors {
+export function crimpFactorFromGeometry(input: CrimpInput, working?: Working): CrimpFactors {
   const { ud, weftUd = ud, warpShare = 0.5, name = 'cloth' } = input;
-  const { warp, weft, notes } = weavePaths(input, name);
+  const { warp, weft, notes } = weavePaths(input, name, working);
   const warpTilt = tiltMeans(warp.slope, warp.undulatedShare);
   const weftTilt = tiltMeans(weft.slope, weft.undulatedShare);
-  const cloth = (along: LayerStiffness, across: LayerStiffness) =>
+  const average = (along: LayerStiffness, across: LayerStiffness) =>
     // Shear in the plane does not enter the moduli along the yarns.
-    constantsFromStiffness(crossPlyStiffness([...along, ud.G12], warpShare, [...across, weftUd.G12]));
+    crossPlyStiffness([...along, ud.G12], warpShare, [...across, weftUd.G12]);
+  const cloth = (along: LayerStiffness, across: LayerStiffness) => constantsFromStiffness(average(along, across));
   const flat = cloth(equalStressLayer(ud, straight), equalStressLayer(weftUd, straight));
   const factors = (along: LayerStiffness, across: LayerStiffness) => {
     const { E1, E2 } = cloth(along, across);
     return { E1: E1 / flat.E1, E2: E2 / flat.E2 };
   };
+  const soft = [equalStressLayer(ud, warpTilt), equalStressLayer(weftUd, weftTilt)] as const;
+  const low = factors(...soft);
+  if (working !== undefined) {
+    const wavy = cloth(...soft);
+    showCrimp(
+      {
+        warp: { way: warp, tilt: warpTilt, yarn: ud, layer: soft[0] },
+        weft: { way: weft, tilt: weftTilt, yarn: weftUd, layer: soft[1] },
+        cloth: { s_warp: warpShare, average: average(...soft), flat, wavy, factors: low },
+      },
+      working,
+    );
+  }
   const stiff = [equalStrainLayer(ud, warpTilt), equalStrainLayer(weftUd, weftTilt)] as const;
   const high = stiff[0] && stiff[1] && factors(stiff[0], stiff[1]);
   const without = high === undefined ? '' : `; ${high.E1.toFixed(3)} and ${high.E2.toFixed(3)} without that shear`;
@@ -82,7 +99,7 @@ export function crimpFactorFromGeometry(input: CrimpInput): CrimpFactors {
     more.push({ level: 'warning', text });
   }
   return {
-    ...factors(equalStressLayer(ud, warpTilt), equalStressLayer(weftUd, weftTilt)),
+    ...low,
     ...(high && { high }),
     warp,
     weft,

@@ -1,4 +1,5 @@
 import { fail } from '../problem/index.js';
+import type { Working } from '../working/index.js';
 import type { Note } from '../provenance/index.js';
 import { between, demand, positive, shown, within } from './check.js';
 import type { Weave } from './types.js';
@@ -82,6 +83,15 @@ export function surplusLength(slope: number): number {
   return sum / points;
 }
 
+/** A way by its symbols. */
+export const wayAs = ({ undulatedShare, length, rise, slope, angle }: YarnPath): Record<string, number> => ({
+  u_y: undulatedShare,
+  l_y: length,
+  r_y: rise,
+  q_y: slope,
+  theta_y: angle,
+});
+
 function yarnPath(length: number, rise: number, harness: number): YarnPath {
   const slope = (Math.PI * rise) / (2 * length);
   const undulatedShare = 2 / harness;
@@ -100,6 +110,7 @@ function yarnPath(length: number, rise: number, harness: number): YarnPath {
  * neighbouring cross yarns, along half a sine wave as long as their spacing, and so passes the thickness of one cross yarn;
  * its largest slope is pi/2 times rise over length. It does so twice in `harness` yarns and is straight over the floats.
  * @param geometry m and 1/m; lengths and counts more than 0.
+ * @param working takes the steps down, when given.
  * @returns The two ways, with a note for whatever was assumed about the weave.
  * @throws missing-key, contradiction when thickness or spacing is given in no way or in two, or the harness is not of the
  * weave; out-of-range for lengths and counts that are not positive.
@@ -108,6 +119,7 @@ function yarnPath(length: number, rise: number, harness: number): YarnPath {
 export function weavePaths(
   geometry: WeaveGeometry,
   name = 'cloth',
+  working?: Working,
 ): { readonly warp: YarnPath; readonly weft: YarnPath; readonly notes: readonly Note[] } {
   const { weave, clothThickness, yarnThickness, yarnCount, yarnWidth, weftCount, warpShare = 0.5 } = geometry;
   const harness = yarnsPerRepeat(weave, geometry.harness);
@@ -127,9 +139,10 @@ export function weavePaths(
   if (geometry.harness === undefined && weave !== 'plain') {
     assume(`${weave ?? 'plain'} weave with ${harness} yarns in a repeat assumed for the crimp`);
   }
-  return {
-    warp: yarnPath(weftSpacing, (1 - warpShare) * cloth, harness),
-    weft: yarnPath(warpSpacing, warpShare * cloth, harness),
-    notes,
-  };
+  const warp = yarnPath(weftSpacing, (1 - warpShare) * cloth, harness);
+  const weft = yarnPath(warpSpacing, warpShare * cloth, harness);
+  const place = { t_k: cloth, s_warp: warpShare, n_repeat: harness };
+  working?.part('warp').step('wayOfWarp', { ...place, n_weft: 1 / weftSpacing, ...wayAs(warp) });
+  working?.part('weft').step('wayOfWeft', { ...place, n_warp: 1 / warpSpacing, ...wayAs(weft) });
+  return { warp, weft, notes };
 }

@@ -1,3 +1,4 @@
+import type { Working } from '../working/index.js';
 import { ruleOfMixtures } from './mixing-rules.js';
 import type { Fibre, Resin } from './types.js';
 
@@ -34,6 +35,12 @@ export function schapery(fibre: ExpandingFibre, resin: ExpandingResin, Vf: numbe
   return { along, across };
 }
 
+/** What both free strains are computed from, by symbols. */
+function schaperySymbols({ E1: E_f1, nu12: nu_f12 }: Fibre, { E: E_m, nu: nu_m }: Resin, V_f: number) {
+  const ply = { E1: ruleOfMixtures(E_f1, E_m, V_f), nu12: ruleOfMixtures(nu_f12, nu_m, V_f) };
+  return { E_f1, nu_f12, E_m, nu_m, V_f, ...ply };
+}
+
 /** Expansion of the fibre across; that along it for an isotropic fibre that gives only that. */
 const acrossFibre = ({ E1, E2, alpha1, alpha2 }: Fibre): number | undefined =>
   alpha2 ?? (E1 === E2 ? alpha1 : undefined);
@@ -41,15 +48,19 @@ const acrossFibre = ({ E1, E2, alpha1, alpha2 }: Fibre): number | undefined =>
 /**
  * Thermal expansion of a unidirectional ply, 1/K; see {@link schapery}. Undefined when an expansion coefficient is
  * missing. A fibre given with alpha1 alone counts as isotropic if its moduli along and across are equal.
+ * @param working takes the step down, when given.
  */
 export function thermalExpansion(
   fibre: Fibre,
   resin: Resin,
   Vf: number,
+  working?: Working,
 ): { readonly alpha1: number; readonly alpha2: number } | undefined {
   const free2 = acrossFibre(fibre);
   if (fibre.alpha1 === undefined || free2 === undefined || resin.alpha === undefined) return undefined;
   const { along, across } = schapery({ ...fibre, free1: fibre.alpha1, free2 }, { ...resin, free: resin.alpha }, Vf);
+  const free = { alpha_f1: fibre.alpha1, alpha_f2: free2, alpha_m: resin.alpha };
+  working?.step('plyExpansion', { ...schaperySymbols(fibre, resin, Vf), ...free, alpha1: along, alpha2: across });
   return { alpha1: along, alpha2: across };
 }
 
@@ -74,6 +85,7 @@ export function chamisExpansionAcross(fibre: Fibre, resin: Resin, Vf: number): n
  * the resin then holds C rho/(rho_m Vm), so beta1 = beta_m Em rho/(E1 rho_m) and
  * beta2 = (1 + num) beta_m rho/rho_m - nu12 beta1. Undefined when the resin's beta is missing.
  * @param resinMassFraction Mass of resin per mass of ply, more than 0 to 1.
+ * @param working takes the step down, when given, with these numbers beside it.
  * @source Schapery 1968 with swelling in place of heat; Kaw 2006, sec. 3.5 (recalled, not re-read).
  */
 export function moistureExpansion(
@@ -81,9 +93,13 @@ export function moistureExpansion(
   resin: Resin,
   Vf: number,
   resinMassFraction: number,
+  working?: { readonly at: Working; readonly beside: Readonly<Record<string, number>> },
 ): { readonly beta1: number; readonly beta2: number } | undefined {
   if (resin.beta === undefined) return undefined;
   const free = resin.beta / resinMassFraction;
   const { along, across } = schapery({ ...fibre, free1: 0, free2: 0 }, { ...resin, free }, Vf);
+  const gathered = { beta_m: resin.beta, W_m: resinMassFraction, betabar_m: free };
+  const swelling = { ...gathered, beta1: along, beta2: across };
+  working?.at.step('plySwelling', { ...working.beside, ...schaperySymbols(fibre, resin, Vf), ...swelling });
   return { beta1: along, beta2: across };
 }

@@ -1,3 +1,4 @@
+import type { StepValues } from '../working/index.js';
 import { solidFibreThickness } from './fibre-content.js';
 import type { Fabric, Fibre } from './types.js';
 
@@ -42,6 +43,13 @@ export function fabricFibres(fabric: DryFabric): FabricFibre[] {
   }
   return [...found.values()];
 }
+
+/** The shares of a dry fabric by the symbols of the sum that {@link fabricFibreThickness} is. */
+export const solidFibreRows = (fabric: DryFabric): StepValues[] =>
+  shares(fabric).map(([{ density: rho_f }, share]) => {
+    const m_f = fabric.arealMass * share;
+    return { m_f, rho_f, t_solid: solidFibreThickness(m_f, rho_f) };
+  });
 
 /**
  * Thickness of the fibres of a dry fabric alone, whatever fibres it has: the sum of w/rho_f. Divided by the fibre fraction

@@ -1,4 +1,5 @@
 import { fail, type Problem } from '../problem/index.js';
+import type { Working } from '../working/index.js';
 import { between, demand, finite, positive, shown } from './check.js';
 import { matPly } from './mat.js';
 import { ply } from './ply.js';
@@ -66,13 +67,21 @@ function checkedLayers({ name, layers = [] }: Fabric): readonly FabricLayer[] {
   return layers;
 }
 
+/** The working of a part of the fabric's mass, which is taken down first. */
+function partOf({ arealMass }: Fabric, share: number, working: Working | undefined): Working | undefined {
+  working?.step('layerMass', { m_fabric: arealMass, s_m: share, m_f: arealMass * share });
+  return working;
+}
+
 /** Warp and weft of a cloth of two fibres, each as a unidirectional ply. */
-function hybridCloth(fabric: Fabric, weftFibre: Fibre, angle: number): Ply {
+function hybridCloth(fabric: Fabric, weftFibre: Fibre, angle: number, working?: Working): Ply {
   const { arealMass, warpShare = 0.5 } = fabric;
   demand(between('warp share', warpShare, 0, 1));
-  const warp = plyFromConstituents({ ...fabric, arealMass: arealMass * warpShare, angle });
-  const weft = plyFromConstituents({ ...fabric, fibre: weftFibre, arealMass: arealMass * (1 - warpShare), angle });
-  return hybridWovenPly(warp, weft, fabric);
+  const warpPart = partOf(fabric, warpShare, working?.part('warp'));
+  const warp = plyFromConstituents({ ...fabric, arealMass: arealMass * warpShare, angle }, warpPart);
+  const weftPart = partOf(fabric, 1 - warpShare, working?.part('weft'));
+  const ofWeft = { ...fabric, fibre: weftFibre, arealMass: arealMass * (1 - warpShare), angle };
+  return hybridWovenPly(warp, plyFromConstituents(ofWeft, weftPart), fabric, working);
 }
 
 /** The same direction in -90 to 90 degrees; a fibre has no front end. */
@@ -85,30 +94,40 @@ const foldedAngle = (angle: number): number => (Math.abs(angle) <= 90 ? angle : 
  * volumes add to the thickness, each with its own constants (`fabricFibres` gives the mass of each).
  * @param fabric SI; arealMass in kg/m^2, fibreVolumeFraction 0.1 to 0.75.
  * @param placement angle in degrees, added to the layers' own; mirrored turns the order of the layers, not their angles.
+ * @param working takes the steps down, when given: of a multiaxial in the parts `layers.1` and so on, of the fibres of a cloth or mat in
+ * `unidirectional`, or `warp` and `weft` where they differ.
  * @returns Plies named after the fabric, angles of a multiaxial folded into -90 to 90 degrees.
  * @throws missing-key a multiaxial without layers, a weftCount without yarnCount; out-of-range shares that do not sum to 1, a fraction or factor
  * outside its range; contradiction a property that belongs to another architecture; not-admissible; not-a-number.
  */
-export function fabricPlies(fabric: Fabric, { angle = 0, mirrored = false }: FabricPlacement = {}): Ply[] {
+export function fabricPlies(
+  fabric: Fabric,
+  { angle = 0, mirrored = false }: FabricPlacement = {},
+  working?: Working,
+): Ply[] {
   demand(finite('angle', angle), ...misplaced(fabric));
   const strong = (bare: Ply, strengths: Strengths | undefined = fabric.strengths): Ply =>
     strengths === undefined ? bare : ply({ ...bare, strengths });
   if (fabric.architecture === 'multiaxial') {
-    const plies = checkedLayers(fabric).map((layer) => {
-      const bare = plyFromConstituents({
-        ...fabric,
-        fibre: layer.fibre ?? fabric.fibre,
-        arealMass: fabric.arealMass * layer.share,
-        angle: foldedAngle(angle + layer.angle),
-      });
+    const plies = checkedLayers(fabric).map((layer, i) => {
+      const bare = plyFromConstituents(
+        {
+          ...fabric,
+          fibre: layer.fibre ?? fabric.fibre,
+          arealMass: fabric.arealMass * layer.share,
+          angle: foldedAngle(angle + layer.angle),
+        },
+        partOf(fabric, layer.share, working?.part('layers', i + 1)),
+      );
       return strong(bare, layer.strengths);
     });
     return mirrored ? plies.reverse() : plies;
   }
+  const within = working?.part('unidirectional');
   if (fabric.architecture === 'mat') {
-    return [strong(matPly(unidirectionalPly({ ...fabric, angle }), fabric.matModel))];
+    return [strong(matPly(unidirectionalPly({ ...fabric, angle }, within), fabric.matModel, working))];
   }
-  if (fabric.weftFibre !== undefined) return [strong(hybridCloth(fabric, fabric.weftFibre, angle))];
-  const ud = plyFromConstituents({ ...fabric, angle });
-  return [strong(fabric.architecture === 'woven' ? wovenPly(ud, fabric) : ud)];
+  if (fabric.weftFibre !== undefined) return [strong(hybridCloth(fabric, fabric.weftFibre, angle, working))];
+  if (fabric.architecture === 'ud') return [strong(plyFromConstituents({ ...fabric, angle }, working))];
+  return [strong(wovenPly(plyFromConstituents({ ...fabric, angle }, within), fabric, working))];
 }

@@ -21,7 +21,7 @@ export {
   thermalExpansion,
 } from './expansion.js';
 export { fabricCrimp } from './fabric-crimp.js';
-export { type FabricFibre, fabricFibres, fabricFibreThickness } from './fabric-fibres.js';
+export { type FabricFibre, fabricFibres, fabricFibreThickness, solidFibreRows } from './fabric-fibres.js';
 export { type FabricPlacement, fabricPlies } from './fabric-plies.js';
 export {
   densityFromVolumeFraction,

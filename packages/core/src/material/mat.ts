@@ -1,12 +1,14 @@
 import { type Note, uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { shown } from './check.js';
+import { showMat } from './mat-steps.js';
 import { ply } from './ply.js';
 import { type ReducedStiffness, reducedStiffness, stiffnessInvariants } from './reduced-stiffness.js';
 import type { MatModel, Ply } from './types.js';
 
 /** In-plane constants of a random mat from the stiffness averaged over all angles: U1 and U4 are that average. */
-function fromInvariants(Q: ReducedStiffness) {
-  const { U1, U4, U5 } = stiffnessInvariants(Q);
+function fromInvariants(Q: ReducedStiffness, working?: Working) {
+  const { U1, U4, U5 } = stiffnessInvariants(Q, working);
   return { E: (U1 * U1 - U4 * U4) / U1, nu12: U4 / U1, G12: U5 };
 }
 
@@ -27,18 +29,21 @@ const lightestMat = 0.08;
  * ((Q11 + Q12) a1 + (Q12 + Q22) a2) / (Q11 + Q22 + 2 Q12). G13 = G23 = mean of those of the unidirectional ply.
  * Strands count as endless; their ends and bundles are not resolved.
  * @param ud The mat's whole fibre mass as one unidirectional ply.
+ * @param working takes the steps down, when given; those of the constants of `ud` are taken down where they are computed.
  * @returns One ply with the mass, thickness and angle of `ud`.
  * @source Tsai & Pagano 1968 (recalled, not re-read).
  */
-export function matPly(ud: Ply, model: MatModel = 'invariants'): Ply {
-  const Q = reducedStiffness(ud);
+export function matPly(ud: Ply, model: MatModel = 'invariants', working?: Working): Ply {
+  const strands = working?.part('unidirectional');
+  const Q = reducedStiffness(ud, strands);
   const [Q11, Q12, Q22] = Q;
-  const { E, nu12, G12 } = model === 'tsai-pagano' ? fromEighths(ud) : fromInvariants(Q);
+  const { E, nu12, G12 } = model === 'tsai-pagano' ? fromEighths(ud) : fromInvariants(Q, strands);
   const mean = (e1: number, e2: number): number => ((Q11 + Q12) * e1 + (Q12 + Q22) * e2) / (Q11 + Q22 + 2 * Q12);
   const { expansion, moistureExpansion, G13, G23, nu23: _, ...rest } = ud;
   const alpha = expansion && mean(expansion.alpha1, expansion.alpha2);
   const beta = moistureExpansion && mean(moistureExpansion.beta1, moistureExpansion.beta2);
   const shear = G13 === undefined || G23 === undefined ? undefined : (G13 + G23) / 2;
+  if (working !== undefined) showMat(ud, model, Q, { E, nu12, G12, shear, alpha, beta }, working);
   const notes: Note[] = [
     ...ud.notes,
     {

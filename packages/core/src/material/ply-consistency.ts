@@ -1,8 +1,10 @@
 import { choice } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { between, demand, positive, shown } from './check.js';
 import { halpinTsai, ruleOfMixtures } from './mixing-rules.js';
-import { unidirectionalPly } from './ply-from-constituents.js';
+import { showAverage } from './cloth-steps.js';
+import { inPlaneOfConstituents, unidirectionalPly } from './ply-from-constituents.js';
 import {
   constantsFromStiffness,
   crossPlyStiffness,
@@ -72,15 +74,26 @@ function fractionFor(E1: number, claimed: ClaimedConstituents): number | undefin
   return (low + high) / 2;
 }
 
-function expectedConstants(claimed: ClaimedConstituents): {
+function expectedConstants(
+  claimed: ClaimedConstituents,
+  working?: Working,
+): {
   constants: InPlaneConstants;
   sources: readonly SourceKey[];
 } {
   const ud = unidirectionalPly({ ...claimed, arealMass: 1 });
-  if (claimed.architecture !== 'woven') return { constants: ud, sources: ud.sources };
+  if (claimed.architecture !== 'woven') {
+    if (working !== undefined) inPlaneOfConstituents(claimed, claimed.resin, working);
+    return { constants: ud, sources: ud.sources };
+  }
   const { warpShare = 0.5 } = claimed;
   demand(between('warp share', warpShare, 0, 1));
-  const cloth = constantsFromStiffness(crossPlyStiffness(reducedStiffness(ud), warpShare));
+  const strands = working?.part('unidirectional');
+  if (strands !== undefined) inPlaneOfConstituents(claimed, claimed.resin, strands);
+  const Q = reducedStiffness(ud, strands);
+  const average = crossPlyStiffness(Q, warpShare);
+  const cloth = constantsFromStiffness(average);
+  if (working !== undefined) showAverage(Q, Q, warpShare, average, cloth, working);
   return { constants: cloth, sources: uniqueSources(ud.sources, ['ishikawa-chou-1982']) };
 }
 
@@ -106,12 +119,28 @@ function doubt(
   };
 }
 
+/** Takes down how far the listed constants are from the expected ones. */
+function showListed(
+  architecture: 'ud' | 'woven',
+  { E1, E2, G12 }: Pick<PlyConsistency, 'E1' | 'E2' | 'G12'>,
+  working: Working,
+): void {
+  const listed = { E_listed1: E1.given, E_listed2: E2.given, G_listed12: G12.given };
+  const departures = { d_E1: E1.departure, d_E2: E2.departure, d_G12: G12.departure };
+  const [along, across, shear] = [E1.expected, E2.expected, G12.expected];
+  if (architecture === 'ud') working.step('listedPly', { E1: along, E2: across, G12: shear, ...listed, ...departures });
+  else {
+    working.step('listedCloth', { E_flat1: along, E_flat2: across, Q_cloth66: shear, ...listed, ...departures });
+  }
+}
+
 /**
  * Whether a listed ply fits the fibre, resin and fibre fraction it is said to have: its E1 against the rule of mixtures
  * (a cloth's against two layers at 0 and 90 degrees before crimp), E2 and G12 against Halpin-Tsai for information.
  * Nothing in the row is changed. A warning names the fibre fraction that would reproduce E1 when it departs by more than
  * 8 % of the listed value (common practice, no source).
  * @param listed Constants as listed, Pa. @param claimed SI; fibreVolumeFraction 0.1 to 0.75.
+ * @param working takes the steps down, when given.
  * @throws out-of-range, not-admissible, not-a-number as `plyFromConstituents`, and for listed moduli that are not positive; not-a-choice
  *   for the architecture.
  * @source Jones 1999, ch. 3 (recalled, not re-read).
@@ -119,24 +148,26 @@ function doubt(
 export function plyConsistency(
   listed: Pick<Ply, 'E1' | 'E2' | 'G12'> & { readonly name?: string },
   claimed: ClaimedConstituents,
+  working?: Working,
 ): PlyConsistency {
   demand(...(['E1', 'E2', 'G12'] as const).map((key) => positive(key, listed[key], 'Pa')));
   const { fibre, resin, fibreVolumeFraction: Vf } = claimed;
   const architecture = choice('architecture', claimed.architecture ?? 'ud', ['ud', 'woven']);
-  const { constants, sources } = expectedConstants(claimed);
+  const { constants, sources } = expectedConstants(claimed, working);
   const against = (key: 'E1' | 'E2' | 'G12'): ListedAgainstExpected => ({
     given: listed[key],
     expected: constants[key],
     departure: constants[key] / listed[key] - 1,
   });
-  const E1 = against('E1');
+  const [E1, E2, G12] = [against('E1'), against('E2'), against('G12')];
+  if (working !== undefined) showListed(architecture, { E1, E2, G12 }, working);
   const consistent = Math.abs(E1.departure) <= toleratedDeparture;
   const needed = fractionFor(listed.E1, claimed);
   const fibreModulus = architecture === 'woven' ? undefined : (listed.E1 - resin.E * (1 - Vf)) / Vf;
   return {
     E1,
-    E2: against('E2'),
-    G12: against('G12'),
+    E2,
+    G12,
     consistent,
     ...(needed !== undefined && { fibreVolumeFractionNeeded: needed }),
     ...(fibreModulus !== undefined && fibreModulus > 0 && { fibreModulusNeeded: fibreModulus }),

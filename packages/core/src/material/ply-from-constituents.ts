@@ -1,5 +1,6 @@
 import type { Problem } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { admissibility } from './admissibility.js';
 import { between, demand, positive, shown, within } from './check.js';
 import { moistureExpansion, thermalExpansion } from './expansion.js';
@@ -10,9 +11,11 @@ import {
   thicknessFromArealMass,
 } from './fibre-content.js';
 import { chamis, halpinTsai, inverseRule, ruleOfMixtures } from './mixing-rules.js';
+import { showInPlane, showMass } from './constituent-steps.js';
 import { ply } from './ply.js';
 import { stiffnessResin, voidNotes } from './porous-matrix.js';
-import { fibreNu23, lacksNu23, transverseConstantsOf } from './transverse-isotropy.js';
+import type { InPlaneConstants } from './reduced-stiffness.js';
+import { fibreNu23, lacksNu23, resinShearModulus, transverseConstantsOf } from './transverse-isotropy.js';
 import type { Fibre, MicromechanicsModel, Ply, Resin, TransverseRule, VoidModel } from './types.js';
 
 /** Fibre, resin and how much of each; SI units. */
@@ -61,27 +64,47 @@ const across = (rule: TransverseRule, Pf: number, Pm: number, Vf: number, xi: nu
   return rule === 'chamis' ? chamis(Pf, Pm, Vf) : halpinTsai(Pf, Pm, Vf, xi);
 };
 
+/** Constants in the plane of the resin as the stiffness sees it: see {@link plyFromConstituents}. */
+export function inPlaneOfConstituents(
+  { fibre, fibreVolumeFraction: Vf, model = {} }: Pick<Constituents, 'fibre' | 'fibreVolumeFraction' | 'model'>,
+  resin: Resin,
+  working?: Working,
+): InPlaneConstants {
+  const { E2: ruleE2 = 'halpin-tsai', G12: ruleG12 = 'halpin-tsai', xiE2 = 2, xiG12 = 1 } = model;
+  const constants = {
+    E1: ruleOfMixtures(fibre.E1, resin.E, Vf),
+    nu12: ruleOfMixtures(fibre.nu12, resin.nu, Vf),
+    E2: across(ruleE2, fibre.E2, resin.E, Vf, xiE2),
+    G12: across(ruleG12, fibre.G12, resinShearModulus(resin), Vf, xiG12),
+  };
+  if (working !== undefined) {
+    showInPlane({ fibre, resin, Vf, ruleE2, ruleG12, xiE2, xiG12, constants }, working);
+  }
+  return constants;
+}
+
 /** The ply of {@link plyFromConstituents} without a word on its fibre fraction, for reinforcements other than continuous. */
-export function unidirectionalPly(constituents: Constituents): Ply {
+export function unidirectionalPly(constituents: Constituents, working?: Working): Ply {
   demandConstituents(constituents);
   const { fibre, fibreVolumeFraction: Vf, voidFraction = 0, model = {}, name = fibre.name } = constituents;
-  const resin = stiffnessResin(constituents.resin, constituents);
+  const resin = stiffnessResin(constituents.resin, constituents, working);
   const porous = resin !== constituents.resin;
-  const { E2: ruleE2 = 'halpin-tsai', G12: ruleG12 = 'halpin-tsai', xiE2 = 2, xiG12 = 1 } = model;
+  const { E2: ruleE2 = 'halpin-tsai', G12: ruleG12 = 'halpin-tsai' } = model;
 
   const thickness = thicknessFromArealMass(constituents.arealMass, fibre.density, Vf);
   const densities = { fibre: fibre.density, resin: resin.density, voidFraction };
   const density = densityFromVolumeFraction(Vf, densities);
   const resinMass = resinArealMass(thickness, Vf, densities);
 
-  const E1 = ruleOfMixtures(fibre.E1, resin.E, Vf);
-  const nu12 = ruleOfMixtures(fibre.nu12, resin.nu, Vf);
-  const E2 = across(ruleE2, fibre.E2, resin.E, Vf, xiE2);
-  const G12 = across(ruleG12, fibre.G12, resin.E / (2 * (1 + resin.nu)), Vf, xiG12);
-  const plane23 = transverseConstantsOf(fibre, resin, Vf, { E1, E2, nu12 });
+  const mass = { m_m: resinMass, rho: density, t_k: thickness };
+  if (working !== undefined) showMass(constituents, mass, working);
+  const inPlane = inPlaneOfConstituents(constituents, resin, working);
+  const { E1, E2, G12, nu12 } = inPlane;
+  const plane23 = transverseConstantsOf(fibre, resin, Vf, inPlane, working);
   const plausible23 = plane23 !== undefined && plane23.nu23 > -1;
-  const expansion = thermalExpansion(fibre, resin, Vf);
-  const swelling = moistureExpansion(fibre, resin, Vf, resinMass / (density * thickness));
+  const expansion = thermalExpansion(fibre, resin, Vf, working);
+  const beside = working && { at: working, beside: mass };
+  const swelling = moistureExpansion(fibre, resin, Vf, resinMass / (density * thickness), beside);
 
   const notes: Note[] = voidNotes(name, constituents);
   if (plausible23 && lacksNu23(fibre)) {
@@ -137,12 +160,13 @@ export function unidirectionalPly(constituents: Constituents): Ply {
  * Voids lower the mass only and count as resin in the stiffness, or make the resin porous: see `voidModel`.
  * @param constituents SI; arealMass in kg/m^2; fibreVolumeFraction 0.1 to 0.75; voidFraction 0 to 0.2 (0 when not
  * given); angle in degrees (0 when not given).
+ * @param working takes the steps down, when given.
  * @throws out-of-range for a fraction, mass, density or modulus outside its range; not-admissible for constants that
  * do not fit together; not-a-number for anything that is not finite.
  * @source Jones 1999, ch. 3; Halpin & Kardos 1976; Chamis 1984; Schapery 1968; Hashin 1979 (recalled, not re-read).
  */
-export function plyFromConstituents(constituents: Constituents): Ply {
-  const result = unidirectionalPly(constituents);
+export function plyFromConstituents(constituents: Constituents, working?: Working): Ply {
+  const result = unidirectionalPly(constituents, working);
   const { fibreVolumeFraction: Vf } = constituents;
   if (Vf >= 0.3 && Vf <= 0.65) return result;
   const remark = Vf > 0.65 ? 'above 0.65, hard to wet out' : 'below 0.3, unusual for continuous fibre';

@@ -1,4 +1,5 @@
 import type { Note } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { between, demand, positive, shown, within } from './check.js';
 import type { Resin, VoidModel } from './types.js';
 
@@ -11,12 +12,14 @@ const usualVoidLimit = 0.01;
  * The Mori-Tanaka mean field; it is also the upper bound of Hashin and Shtrikman, so flat or joined pores soften more.
  * @param resin E in Pa, more than 0; nu over -1 to under 0.5. @param porosity v: pores per volume of resin and pores, 0 to 0.9.
  * @returns E in Pa, nu.
+ * @param working takes the step down, when given, with these numbers beside it.
  * @throws out-of-range, not-admissible
  * @source Mori & Tanaka 1973 with spherical voids; to first order Mackenzie 1950 (recalled, not re-read).
  */
 export function porousMatrix(
   resin: Pick<Resin, 'E' | 'nu'>,
   porosity: number,
+  working?: { readonly at: Working; readonly beside: Readonly<Record<string, number>> },
 ): { readonly E: number; readonly nu: number } {
   demand(
     positive('resin E', resin.E, 'Pa'),
@@ -28,7 +31,14 @@ export function porousMatrix(
   const solid = 1 - porosity;
   const bulk = (K * solid) / (1 + (3 * porosity * K) / (4 * G));
   const shear = (G * solid) / (1 + (6 * porosity * (K + 2 * G)) / (9 * K + 8 * G));
-  return { E: (9 * bulk * shear) / (3 * bulk + shear), nu: (3 * bulk - 2 * shear) / (2 * (3 * bulk + shear)) };
+  const porous = {
+    E: (9 * bulk * shear) / (3 * bulk + shear),
+    nu: (3 * bulk - 2 * shear) / (2 * (3 * bulk + shear)),
+  };
+  const solidResin = { E_solid: resin.E, nu_solid: resin.nu, K_solid: K, G_solid: G };
+  const softened = { K_pore: bulk, G_pore: shear, E_m: porous.E, nu_m: porous.nu };
+  working?.at.step('porousResin', { ...working.beside, v_p: porosity, ...solidResin, ...softened });
+  return porous;
 }
 
 /** How much of a ply is fibre and void, and what the voids are taken to do. */
@@ -39,9 +49,14 @@ export interface VoidContent {
 }
 
 /** The resin as the stiffness of a ply sees it: porous where the model says so, its density that of the solid resin. */
-export function stiffnessResin(resin: Resin, { fibreVolumeFraction, voidFraction = 0, voidModel }: VoidContent): Resin {
-  if (voidModel !== 'porous-matrix' || voidFraction === 0) return resin;
-  return { ...resin, ...porousMatrix(resin, voidFraction / (1 - fibreVolumeFraction)) };
+export function stiffnessResin(
+  resin: Resin,
+  { fibreVolumeFraction: V_f, voidFraction: V_v = 0, voidModel }: VoidContent,
+  working?: Working,
+): Resin {
+  if (voidModel !== 'porous-matrix' || V_v === 0) return resin;
+  const shown = working && { at: working, beside: { V_f, V_v } };
+  return { ...resin, ...porousMatrix(resin, V_v / (1 - V_f), shown) };
 }
 
 /** What to say of the voids in the ply `name`; empty without voids. */

@@ -1,3 +1,4 @@
+import type { Working } from '../working/index.js';
 import type { Ply } from './types.js';
 
 /** Plane-stress stiffness in ply axes, Pa: `[Q11, Q12, Q22, Q66]`. */
@@ -19,13 +20,18 @@ export interface StiffnessInvariants {
  * Plane-stress stiffness of a ply in its own axes: Q11 = E1/d, Q12 = nu12 E2/d, Q22 = E2/d, Q66 = G12
  * with d = 1 - nu12^2 E2/E1.
  * @param constants Pa, admissible (see `ply`).
+ * @param working takes the steps down, when given.
  * @returns `[Q11, Q12, Q22, Q66]`, Pa.
  * @source Jones 1999, ch. 2 (recalled, not re-read).
  */
-export function reducedStiffness({ E1, E2, G12, nu12 }: InPlaneConstants): ReducedStiffness {
+export function reducedStiffness({ E1, E2, G12, nu12 }: InPlaneConstants, working?: Working): ReducedStiffness {
   const d = 1 - (nu12 * nu12 * E2) / E1;
-  return [E1 / d, (nu12 * E2) / d, E2 / d, G12];
+  const Q: ReducedStiffness = [E1 / d, (nu12 * E2) / d, E2 / d, G12];
+  working?.step('reducedStiffness', { E1, E2, G12, nu12, nu21: (nu12 * E2) / E1, ...named(Q) });
+  return Q;
 }
+
+const named = ([Q11, Q12, Q22, Q66]: ReducedStiffness) => ({ Q11, Q12, Q22, Q66 });
 
 /**
  * Engineering constants from a plane-stress stiffness, the inverse of `reducedStiffness`:
@@ -41,17 +47,21 @@ export function constantsFromStiffness([Q11, Q12, Q22, Q66]: ReducedStiffness): 
  * Qbar11 = U1 + U2 cos 2t + U3 cos 4t, Qbar12 = U4 - U3 cos 4t, Qbar66 = U5 - U3 cos 4t.
  * U1, U4 and U5 = (U1 - U4)/2 do not change with rotation; U2 and U3 are the amplitudes of the two harmonics.
  * @param Q Pa.
+ * @param working takes the steps down, when given.
  * @returns Pa.
  * @source Tsai & Pagano 1968; Jones 1999, ch. 2 (recalled, not re-read).
  */
-export function stiffnessInvariants([Q11, Q12, Q22, Q66]: ReducedStiffness): StiffnessInvariants {
-  return {
+export function stiffnessInvariants(Q: ReducedStiffness, working?: Working): StiffnessInvariants {
+  const [Q11, Q12, Q22, Q66] = Q;
+  const invariants = {
     U1: (3 * Q11 + 3 * Q22 + 2 * Q12 + 4 * Q66) / 8,
     U2: (Q11 - Q22) / 2,
     U3: (Q11 + Q22 - 2 * Q12 - 4 * Q66) / 8,
     U4: (Q11 + Q22 + 6 * Q12 - 4 * Q66) / 8,
     U5: (Q11 + Q22 - 2 * Q12 + 4 * Q66) / 8,
   };
+  working?.step('invariants', { ...named(Q), ...invariants });
+  return invariants;
 }
 
 /**

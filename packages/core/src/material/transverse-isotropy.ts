@@ -1,3 +1,4 @@
+import type { Working } from '../working/index.js';
 import type { Fibre, Resin } from './types.js';
 
 /** Constants of the plane across the fibre: Poisson ratio and shear modulus in Pa. */
@@ -67,16 +68,29 @@ export function fibreNu23(fibre: Fibre): number {
 /**
  * nu23 and G23 of a unidirectional ply of `fibre` and `resin`, with the fibre's nu23 as `fibreNu23` has it; undefined
  * when that cannot belong to a fibre with its other constants. See {@link transverseConstants}.
+ * @param working takes the steps down, when given and the result is one that a material can have.
  */
 export function transverseConstantsOf(
   fibre: Fibre,
   resin: Resin,
   Vf: number,
   ply: { readonly E1: number; readonly E2: number; readonly nu12: number },
+  working?: Working,
 ): TransverseConstants | undefined {
-  const Kf = planeStrainBulkModulus({ ...fibre, nu23: fibreNu23(fibre) });
-  if (!(Kf > 0 && Number.isFinite(Kf))) return undefined;
-  const Km = planeStrainBulkModulus({ E1: resin.E, E2: resin.E, nu12: resin.nu, nu23: resin.nu });
-  const Gm = resin.E / (2 * (1 + resin.nu));
-  return transverseConstants(ply, cylinderBulkModulus(Kf, Km, Gm, Vf));
+  const nu_f23 = fibreNu23(fibre);
+  const K_f = planeStrainBulkModulus({ ...fibre, nu23: nu_f23 });
+  if (!(K_f > 0 && Number.isFinite(K_f))) return undefined;
+  const K_m = planeStrainBulkModulus({ E1: resin.E, E2: resin.E, nu12: resin.nu, nu23: resin.nu });
+  const G_m = resinShearModulus(resin);
+  const K_c = cylinderBulkModulus(K_f, K_m, G_m, Vf);
+  const found = transverseConstants(ply, K_c);
+  if (found.nu23 > -1) {
+    const { E1: E_f1, E2: E_f2, nu12: nu_f12 } = fibre;
+    const phases = { E_f1, E_f2, nu_f12, nu_f23, E_m: resin.E, nu_m: resin.nu, G_m, V_f: Vf };
+    working?.step('transverseIsotropy', { ...phases, K_f, K_m, K_c, ...ply, ...found });
+  }
+  return found;
 }
+
+/** Shear modulus of a resin, G = E / (2 (1 + nu)), Pa. */
+export const resinShearModulus = ({ E, nu }: Pick<Resin, 'E' | 'nu'>): number => E / (2 * (1 + nu));

@@ -106,7 +106,9 @@ export interface FabricLayer {
   readonly strengths?: Strengths;
 }
 
+/** How the fibres of a dry reinforcement lie. */
 export type Architecture = 'ud' | 'woven' | 'multiaxial' | 'mat';
+/** How the yarns of a woven cloth cross. */
 export type Weave = 'plain' | 'twill' | 'satin';
 /** Random mat from the invariants of the unidirectional ply, or from the 3/8-5/8 approximation to them. */
 export type MatModel = 'invariants' | 'tsai-pagano';

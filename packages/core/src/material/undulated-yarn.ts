@@ -45,12 +45,28 @@ export type LayerStiffness = readonly [Q11: number, Q12: number, Q22: number];
  * @param yarn Pa; G13 = G12 and nu23 = 0.4 where they are not given. @param means Of the yarn's tilt.
  * @source Ishikawa & Chou 1982, undulation in the crimp model (recalled, not re-read).
  */
-export function equalStressLayer(yarn: YarnConstants, { c4, c2s2, s4, c2, s2 }: TiltMeans): LayerStiffness {
-  const { E1, E2, G12, nu12, G13 = G12, nu23 = assumedPlyNu23 } = yarn;
-  const S11 = c4 / E1 + c2s2 * (1 / G13 - (2 * nu12) / E1) + s4 / E2;
-  const S12 = -((c2 * nu12) / E1 + (s2 * nu23) / E2);
+export function equalStressLayer(yarn: YarnConstants, means: TiltMeans): LayerStiffness {
+  const { E2 } = yarn;
+  const { S11, S12 } = meanCompliance(yarn, means);
   const determinant = S11 / E2 - S12 * S12;
   return [1 / E2 / determinant, -S12 / determinant, S11 / determinant];
+}
+
+/** The compliance of {@link equalStressLayer}, 1/Pa. */
+export function meanCompliance(
+  yarn: YarnConstants,
+  { c4, c2s2, s4, c2, s2 }: TiltMeans,
+): { readonly S11: number; readonly S12: number } {
+  const { E1, E2, nu12, G13, nu23 } = withAssumed(yarn);
+  return {
+    S11: c4 / E1 + c2s2 * (1 / G13 - (2 * nu12) / E1) + s4 / E2,
+    S12: -((c2 * nu12) / E1 + (s2 * nu23) / E2),
+  };
+}
+
+/** The yarn with G13 = G12 and nu23 = 0.4 where they are not given. */
+export function withAssumed({ E1, E2, G12, nu12, G13 = G12, nu23 = assumedPlyNu23 }: YarnConstants) {
+  return { E1, E2, G12, nu12, G13, nu23 };
 }
 
 /**
@@ -63,7 +79,7 @@ export function equalStressLayer(yarn: YarnConstants, { c4, c2s2, s4, c2, s2 }: 
  * @source Mean stiffness (Voigt); derived for this library, docs/theory/woven-crimp.md.
  */
 export function equalStrainLayer(yarn: YarnConstants, means: TiltMeans): LayerStiffness | undefined {
-  const { E1, E2, G12, nu12, G13 = G12, nu23 = assumedPlyNu23 } = yarn;
+  const { E1, E2, nu12, G13, nu23 } = withAssumed(yarn);
   const { c4, c2s2, s4, c2, s2 } = means;
   if (!(nu23 > -1)) {
     fail({

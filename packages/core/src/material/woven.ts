@@ -1,7 +1,10 @@
 import { uniqueNotes, uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { between, demand, over } from './check.js';
 import { type ClothBody, clothPly } from './cloth.js';
+import { showHybrid } from './cloth-steps.js';
 import type { WovenOptions } from './crimp-choice.js';
+import { reducedStiffness } from './reduced-stiffness.js';
 import type { Ply } from './types.js';
 
 const demandWoven = ({ warpShare = 0.5, crimpFactor = 1 }: WovenOptions): void =>
@@ -16,15 +19,17 @@ const demandWoven = ({ warpShare = 0.5, crimpFactor = 1 }: WovenOptions): void =
  * (`crimpFactorFromGeometry`), else a usual one with a note.
  * Bending of a single cloth is taken as that of the averaged material; the undulation is not resolved.
  * @param ud The cloth's whole fibre mass as one unidirectional ply.
+ * @param working takes the steps down, when given; those of the constants of `ud` are taken down where they are computed.
  * @returns One ply, axis 1 along the warp, with the mass, thickness and angle of `ud`.
  * @throws out-of-range crimpFactor outside 0.5 to 1 (0.5 excluded), warpShare not between 0 and 1, a count that is not
  * positive; contradiction a harness that is not of the weave.
  * @source Cross-ply equivalent (mosaic) and crimp model: Ishikawa & Chou 1982 (recalled, not re-read).
  */
-export function wovenPly(ud: Ply, options: WovenOptions = {}): Ply {
+export function wovenPly(ud: Ply, options: WovenOptions = {}, working?: Working): Ply {
   demandWoven(options);
+  if (working !== undefined) reducedStiffness(ud, working.part('unidirectional'));
   const { expansion: _, moistureExpansion: __, G13: ___, G23: ____, nu23: _____, ...body } = ud;
-  return clothPly({ warp: ud, weft: ud, share: options.warpShare ?? 0.5 }, body, options);
+  return clothPly({ warp: ud, weft: ud, share: options.warpShare ?? 0.5 }, body, options, working);
 }
 
 /** Sum of a mass that both layers know. */
@@ -32,20 +37,30 @@ const sum = (first: number | undefined, second: number | undefined): number | un
   first === undefined || second === undefined ? undefined : first + second;
 
 /** Swelling per moisture of the whole cloth: the resin holds the same moisture in both layers. */
-function perClothMoisture(layer: Ply, resinMassFraction: number): Ply {
+function perClothMoisture(name: 'warp' | 'weft', layer: Ply, W_cloth: number, working?: Working): Ply {
   const { moistureExpansion: own, resinArealMass: resin, density } = layer;
   if (own === undefined || resin === undefined || density === undefined) return layer;
-  const factor = resin / (density * layer.thickness) / resinMassFraction;
-  return { ...layer, moistureExpansion: { beta1: own.beta1 * factor, beta2: own.beta2 * factor } };
+  const W_m = resin / (density * layer.thickness);
+  const factor = W_m / W_cloth;
+  const shared = { beta1: own.beta1 * factor, beta2: own.beta2 * factor };
+  working?.part(name).step(name === 'warp' ? 'warpMoisture' : 'weftMoisture', {
+    ...own,
+    W_m,
+    W_cloth,
+    [`beta_${name}1`]: shared.beta1,
+    [`beta_${name}2`]: shared.beta2,
+  });
+  return { ...layer, moistureExpansion: shared };
 }
 
 /**
  * The cloth of `wovenPly` with warp and weft of two fibres at one fibre fraction: their volumes add to the thickness and
  * each layer has its own constants, warp share of the thickness = warp thickness / cloth thickness.
  * @param warp, weft The mass of each as a unidirectional ply with the name and angle of the cloth, masses known.
+ * @param working takes the steps down, when given; those of warp and weft are taken down where they are computed.
  * @throws as `wovenPly`.
  */
-export function hybridWovenPly(warp: Ply, weft: Ply, options: WovenOptions = {}): Ply {
+export function hybridWovenPly(warp: Ply, weft: Ply, options: WovenOptions = {}, working?: Working): Ply {
   demandWoven(options);
   const thickness = warp.thickness + weft.thickness;
   const fibreMass = sum(warp.fibreArealMass, weft.fibreArealMass);
@@ -64,7 +79,14 @@ export function hybridWovenPly(warp: Ply, weft: Ply, options: WovenOptions = {})
     notes: uniqueNotes([...warp.notes, ...weft.notes]),
     sources: uniqueSources(warp.sources, weft.sources),
   };
-  const inCloth = (layer: Ply): Ply =>
-    resinMass === undefined || mass === undefined ? layer : perClothMoisture(layer, resinMass / mass);
-  return clothPly({ warp: inCloth(warp), weft: inCloth(weft), share: warp.thickness / thickness }, body, options);
+  const share = warp.thickness / thickness;
+  const W_cloth = resinMass === undefined || mass === undefined ? undefined : resinMass / mass;
+  if (working !== undefined) {
+    reducedStiffness(warp, working.part('warp'));
+    reducedStiffness(weft, working.part('weft'));
+    showHybrid(warp, weft, { ...body, share, W_cloth }, working);
+  }
+  const inCloth = (name: 'warp' | 'weft', layer: Ply): Ply =>
+    W_cloth === undefined ? layer : perClothMoisture(name, layer, W_cloth, working);
+  return clothPly({ warp: inCloth('warp', warp), weft: inCloth('weft', weft), share }, body, options, working);
 }

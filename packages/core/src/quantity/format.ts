@@ -1,6 +1,7 @@
 import { type KindName, kinds, type UnitSystem } from './kind.js';
 import { parseUnit } from './unit.js';
 
+/** How a quantity is shown to a reader. */
 export interface DisplayOptions {
   /** Default metric. */
   readonly units?: UnitSystem;

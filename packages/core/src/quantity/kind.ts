@@ -27,6 +27,7 @@ export const kinds = {
   length: kind('a length', 'm', 'mm', 'in', 'cm', 'm', 'um', 'mil', 'ft'),
   longLength: kind('a length', 'm', 'm', 'ft', 'mm', 'cm', 'in', 'yd'),
   area: kind('an area', 'm^2', 'cm^2', 'in^2', 'mm^2', 'm^2', 'ft^2'),
+  smallArea: kind('an area', 'm^2', 'mm^2', 'in^2', 'm^2', 'cm^2'),
   mass: kind('a mass', 'kg', 'g', 'oz', 'kg', 'lb'),
   time: kind('a time', 's', 'min', 'min', 's', 'h'),
   rate: kind('a rate', '1/s', '1/min', '1/min', '1/s', '1/h'),
@@ -42,8 +43,16 @@ export const kinds = {
   force: kind('a force', 'N', 'N', 'lbf', 'kN', 'kgf'),
   forcePerLength: kind('a force per length', 'N/m', 'N/mm', 'lbf/in', 'kN/m', 'N/m'),
   momentPerLength: kind('a moment per length', 'N', 'N', 'in*lbf/in', 'N*m/m', 'N*mm/mm'),
+  torque: kind('a moment', 'N*m', 'N*mm', 'in*lbf', 'N*m'),
   couplingStiffness: kind('a coupling stiffness', 'N', 'N', 'lbf', 'kN'),
   bendingStiffness: kind('a bending stiffness per width', 'N*m', 'N*mm', 'in*lbf', 'N*m'),
+  stretchCompliance: kind('a strain per force per length', 'm/N', 'mm/kN', 'in/lbf', 'm/N', 'mm/N'),
+  couplingCompliance: kind('a strain per moment per length', '1/N', '1/kN', '1/lbf', '1/N'),
+  bendingCompliance: kind('a curvature per moment per length', '1/(N*m)', '1/(N*m)', '1/(in*lbf)', '1/(N*mm)'),
+  perStress: kind('a coefficient per stress', '1/Pa', '1/GPa', '1/ksi', '1/MPa'),
+  perStressSquared: kind('a coefficient per stress squared', '1/Pa^2', '1/GPa^2', '1/ksi^2', '1/MPa^2'),
+  stressPerTemperature: kind('a stress per temperature difference', 'Pa/K', 'MPa/K', 'ksi/degF', 'Pa/K'),
+  bedStiffness: kind('a stiffness per area', 'N/m^3', 'N/mm^3', 'lbf/in^3', 'N/m^3'),
   energy: kind('an energy', 'J', 'mJ', 'in*lbf', 'J', 'N*m', 'N*mm'),
   toughness: kind('a toughness', 'J/m^2', 'J/m^2', 'in*lbf/in^2', 'kJ/m^2', 'N/mm'),
   temperature: kind('a temperature', 'K', 'degC', 'degF', 'K'),
@@ -60,6 +69,7 @@ export const kinds = {
   massPerLength: kind('a mass per length', 'kg/m', 'g/m', 'oz/yd', 'kg/m'),
 } as const satisfies Record<string, Kind>;
 
+/** A kind of quantity by its name, one of {@link kinds}. */
 export type KindName = keyof typeof kinds;
 /** The reader's choice of units. */
 export type UnitSystem = 'metric' | 'us';

@@ -1,5 +1,16 @@
-export type { Block, Cell, Column, FigureBlock, QuantityCell, RenderFormat, Report } from './blocks.js';
-export { examplesReport } from './examples-report.js';
+export type {
+  Block,
+  Cell,
+  Column,
+  Equation,
+  FigureBlock,
+  QuantityCell,
+  RenderFormat,
+  Report,
+  ResultMatrix,
+  StepBlock,
+} from './blocks.js';
+export { type ExamplesReportOptions, examplesReport } from './examples-report.js';
 export { libraryReport } from './library-report.js';
 export { type RenderOptions, render } from './render/index.js';
 export { type ReportOptions, report } from './report.js';
@@ -10,3 +21,6 @@ export { searchReport } from './studies/search-report.js';
 export { sensitivityReport } from './studies/sensitivity-report.js';
 export { sweepReport } from './studies/sweep-report.js';
 export { uncertaintyReport } from './studies/uncertainty-report.js';
+export { answersReport } from './worked/answers-report.js';
+export type { WorkingSelection } from './worked/select.js';
+export { type WorkedOptions, workedExampleReport, workedReport } from './worked/worked-report.js';

@@ -10,6 +10,7 @@ import { overviewSection } from './sections/overview.js';
 import { sourcesSection } from './sections/sources.js';
 import { stitchingSection } from './sections/stitching.js';
 
+/** What a report holds, and in which units its drawings are. */
 export interface ReportOptions {
   /** Units of drawings and of limits in words; the design's own by default. Renderers take theirs again for numbers. */
   readonly units?: UnitSystem;

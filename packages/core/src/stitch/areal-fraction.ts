@@ -23,6 +23,7 @@ export interface SideFraction {
   readonly bundle: number;
 }
 
+/** Shares of the area that the thread takes up in the laminate: of its fibre alone, and with the gaps between its fibres. */
 export interface ArealFraction {
   /** Those of the side of the lock that holds less fibre. */
   readonly fibre: number;
@@ -47,7 +48,7 @@ export function underThreadOf(seam: Seam): { readonly thread: Thread; readonly n
  * Areal fraction of through-thickness thread, c = N n A: passes per area N, legs per pass n, area of one leg A; summed over the threads.
  * On the basis of fibre area A = t/rho, and of bundle area A/phi. Legs at holes shared by crossing sets all count.
  * A balanced lockstitch has needle thread above the lock and bobbin thread below: both sides are given, the smaller leads.
- * @throws out-of-range see {@link checkPattern}, {@link checkThread}; bundles that would need more than the whole area
+ * @throws out-of-range see `checkPattern`, `checkThread`; bundles that would need more than the whole area
  * @source recalled, not re-read: stitch geometry as in docs/theory/stitch-geometry.md
  */
 export function arealFraction(seam: Seam): ArealFraction {

@@ -14,6 +14,7 @@ export interface PerThread {
   readonly total: number;
 }
 
+/** What the length of thread follows from: the seam, the stack that it is sewn through, what is lost. */
 export interface ConsumptionInput extends Seam {
   /** Thickness of the uncompacted stack under the presser foot, m, above 0: not the cured thickness. */
   readonly dryThickness: number;
@@ -42,6 +43,7 @@ export interface ThreadTotals {
   readonly neededMass: PerThread;
 }
 
+/** Length and mass of the threads that stitches take. */
 export interface ThreadConsumption {
   /** m per stitch, m per m of row, m per m^2; without tails and waste. */
   readonly perStitch: PerThread;
@@ -66,10 +68,10 @@ export interface ThreadConsumption {
  * Thread that a seam takes up.
  *
  * Per stitch and thread: a m + b T, m the run from hole to hole, T the dry thickness, a and b those of the stitch type
- * ({@link stitchTypes}); per area times N; mass times linear density. Straight, taut thread on a stack that the stitch does not compress.
+ * (`stitchTypes`); per area times N; mass times linear density. Straight, taut thread on a stack that the stitch does not compress.
  * Added thickness: thread volume per area with the gaps between its fibres, sum of length/area x t/(rho phi), as an even layer;
  * it holds where the tool does not fix the thickness, and over areas of many pitches. In a closed tool the same volume raises the fibre fraction.
- * @throws out-of-range dry thickness not above 0, waste or tails below 0, see {@link checkPattern}, {@link checkThread}
+ * @throws out-of-range dry thickness not above 0, waste or tails below 0, see `checkPattern`, `checkThread`
  * @source constants recalled, not re-read (sewing engineering); class numbers iso-4915
  */
 export function threadConsumption(input: ConsumptionInput): ThreadConsumption {

@@ -1,6 +1,6 @@
 import { checkPattern } from './check-pattern.js';
 import { meetings } from './crossing.js';
-import { closeRow, countedWidth } from './edge-rows.js';
+import { closeRow, countedArea } from './edge-rows.js';
 import type { Pattern } from './types.js';
 
 /** What is sewn with one setting: every stitch of it has the same run. */
@@ -19,14 +19,13 @@ export interface Course {
  * The courses of a pattern: one for parallel, staggered and zigzag rows, one for each set of crossing rows, one for each edge row.
  * Run: the pitch p, in a zigzag sqrt(p^2 + v^2), in an edge row its closed pitch.
  * Edge rows share the area counted width x mean row length; each contributes its stitches over it.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function courses(pattern: Pattern): readonly Course[] {
   checkPattern(pattern);
   switch (pattern.kind) {
     case 'rows': {
-      const width = countedWidth(pattern);
-      const area = (width * pattern.rows.reduce((sum, row) => sum + row.length, 0)) / pattern.rows.length;
+      const { area } = countedArea(pattern);
       return pattern.rows.map((row) => {
         const { stitches, pitch } = closeRow(row);
         return { pitch, run: pitch, density: stitches / area, rowLength: row.length / area };
@@ -48,7 +47,7 @@ function straight({ pitch, rowSpacing }: { readonly pitch: number; readonly rowS
 /**
  * Passes of the needle per area, N, 1/m^2: 1/(p s) for parallel, staggered and zigzag rows, the sum over both sets for crossing rows,
  * stitches over counted area for edge rows. Each pass leaves its legs, so a hole sewn twice counts twice; see {@link holeDensity}.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function penetrationDensity(pattern: Pattern): number {
   return courses(pattern).reduce((sum, course) => sum + course.density, 0);
@@ -56,7 +55,7 @@ export function penetrationDensity(pattern: Pattern): number {
 
 /**
  * Distinct holes per area, 1/m^2: the penetration density less, in crossing rows, the holes that both sets share.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function holeDensity(pattern: Pattern): number {
   const all = penetrationDensity(pattern);
@@ -65,7 +64,7 @@ export function holeDensity(pattern: Pattern): number {
 
 /**
  * Length of row per area, m/m^2: the sum of 1/s over the sets.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function rowLengthPerArea(pattern: Pattern): number {
   return courses(pattern).reduce((sum, course) => sum + course.rowLength, 0);
@@ -73,7 +72,7 @@ export function rowLengthPerArea(pattern: Pattern): number {
 
 /**
  * Distance from hole to hole along the thread, averaged over the passes, m.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function meanRun(pattern: Pattern): number {
   const all = courses(pattern);

@@ -43,7 +43,7 @@ export interface ClosedRow {
  * Divides a row into n = round(L/p) stitches of the closed pitch p' = L/n.
  * A row that starts with a hole also ends with one: n + 1 holes. A staggered row keeps its stagger as a share of the pitch;
  * its n holes lie at start + k p', the last p' - start before the end.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function closeRow(row: EdgeRow): ClosedRow {
   checkPattern({ kind: 'rows', rows: [row] });
@@ -56,7 +56,7 @@ export function closeRow(row: EdgeRow): ClosedRow {
 /**
  * Width over which the rows of an edge are counted, m: `bandWidth` when given, else rows times the mean distance between them
  * (cells of pitch by row distance); for a single row twice its offset, the strip whose middle it is.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function countedWidth(pattern: RowsPattern): number {
   checkPattern(pattern);
@@ -65,4 +65,10 @@ export function countedWidth(pattern: RowsPattern): number {
   const last = pattern.rows.at(-1)?.offset ?? 0;
   const rows = pattern.rows.length;
   return rows === 1 ? 2 * first : (rows * (last - first)) / (rows - 1);
+}
+
+/** Length of all rows together, m, and the area over which they are counted: counted width times their mean length, m^2. */
+export function countedArea(pattern: RowsPattern): { readonly length: number; readonly area: number } {
+  const length = pattern.rows.reduce((sum, row) => sum + row.length, 0);
+  return { length, area: (countedWidth(pattern) * length) / pattern.rows.length };
 }

@@ -16,7 +16,7 @@ const most = needles['practical-upper-bounds'].values;
 const usualRatio = { low: 1.6, high: 2.2 };
 
 /** Hole over thread bundle when neither hole nor needle is known: the middle of 1 to 1.5 (recalled, not re-read). */
-const holeOverBundle = 1.25;
+export const holeOverBundle = 1.25;
 
 export interface HoleInput {
   readonly pattern: Pattern;
@@ -32,6 +32,8 @@ export interface HoleInput {
 export interface Holes {
   /** Width of one hole across the fibres, m. */
   readonly width: number;
+  /** Distance of the holes in one straight line along the row, m. */
+  readonly alongRow: number;
   /** Share of the width left along a row of holes, 1 - d/p; 0 when they touch. */
   readonly netWidth: number;
   readonly notes: readonly Note[];
@@ -42,23 +44,24 @@ export interface Holes {
  *
  * Hole width d: as given, else the needle's diameter, else 1.25 times the round bundle of the legs. Net width 1 - d/p is the worst case of every
  * fibre cut; in a zigzag whose sub-rows lie at least a hole apart, p is the 2 p along a sub-row.
- * @throws out-of-range needle number or hole width not above 0; see {@link checkPattern}, {@link checkThread}
+ * @throws out-of-range needle number or hole width not above 0; see `checkPattern`, `checkThread`
  * @source limits: reference-data/needles.json, common practice, no source
  */
 export function holes(input: HoleInput): Holes {
   const { pattern, needleNumber } = input;
   const { width, notes } = holeWidth(input);
   const pitch = Math.min(...courses(pattern).map((course) => course.pitch));
-  const apart = pattern.kind === 'zigzag' && pattern.swing >= width ? 2 : 1;
+  const alongRow = pattern.kind === 'zigzag' && pattern.swing >= width ? 2 * pitch : pitch;
   const needle = needleNumber === undefined ? [] : needleNotes(needleNumber, input);
   return {
     width,
-    netWidth: Math.max(0, 1 - width / (apart * pitch)),
+    alongRow,
+    netWidth: Math.max(0, 1 - width / alongRow),
     notes: [...notes, ...needle, ...spacingNotes(pattern, width), ...upperNotes(input)],
   };
 }
 
-function holeWidth({ needleThread, type, needleNumber, holeWidth }: HoleInput): Omit<Holes, 'netWidth'> {
+function holeWidth({ needleThread, type, needleNumber, holeWidth }: HoleInput): Pick<Holes, 'width' | 'notes'> {
   if (holeWidth !== undefined) {
     requirePositive('holeWidth', holeWidth, inMillimetres);
     return { width: holeWidth, notes: [] };

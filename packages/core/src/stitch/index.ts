@@ -11,6 +11,7 @@ export { bridgingModel, type FaceAnchor, type PenetrationInput } from './bridgin
 export { type BridgingParameters, bridgingParameters } from './bridging/bridging-parameters.js';
 export type { BridgingModel, BridgingSide } from './bridging/bridging-sides.js';
 export { type GivingWay, givingWay, type PullOut } from './bridging/failure-sites.js';
+export { showGivingWay, showMeasured } from './bridging/law-steps.js';
 export { measuredInterval, scaledLaw, usualVariation } from './bridging/measured-interval.js';
 export { type MeasuredPoint, measuredBridgingLaw } from './bridging/measured-law.js';
 export { openingWork } from './bridging/opening-law.js';
@@ -33,7 +34,8 @@ export { type ClosedRow, closeRow, countedWidth, offsetRowLength } from './edge-
 export { type HoleInput, type Holes, holes } from './holes.js';
 export type { Estimate, InPlaneParameters } from './in-plane/estimate.js';
 export type { WavyPly } from './in-plane/formulas.js';
-export { type InPlaneKnockdown, inPlaneKnockdown, type KnockdownInput } from './in-plane/in-plane-knockdown.js';
+export { inPlaneKnockdown } from './in-plane/in-plane-knockdown.js';
+export type { InPlaneKnockdown, KnockdownInput } from './in-plane/knockdown-types.js';
 export type { PublishedChange } from './in-plane/published.js';
 export { type NearestNeighbour, nearestNeighbour } from './nearest-neighbour.js';
 export { type NeedleRange, needleDiameter, needleFor, needleRatio } from './needle.js';
@@ -66,13 +68,14 @@ export {
   discreteness,
   type ToughnessArm,
 } from './toughness/lengths.js';
-export { type Toughness, type ToughnessInput, toughness } from './toughness/toughness.js';
+export { toughness } from './toughness/toughness.js';
 export {
   type ToughnessInterval,
   type ToughnessIntervalInput,
   toughnessInterval,
   type ValueRange,
 } from './toughness/toughness-interval.js';
+export type { Toughness, ToughnessInput } from './toughness/toughness-types.js';
 export type {
   CrossingPattern,
   EdgeRow,

@@ -1,7 +1,7 @@
 import { checkPattern } from './check-pattern.js';
 import { meetings } from './crossing.js';
 import { closeRow } from './edge-rows.js';
-import type { Pattern, RowsPattern } from './types.js';
+import type { Pattern, RowsPattern, StaggeredPattern } from './types.js';
 
 /** Distances between holes, m. */
 export interface NearestNeighbour {
@@ -16,9 +16,9 @@ export interface NearestNeighbour {
 /**
  * Smallest distance between distinct holes of a pattern.
  * Parallel: p and s. Staggered by f p: sqrt(s^2 + (f p)^2) with f at most 1/2, for one half sqrt(s^2 + p^2/4), or 2 s if that is less.
- * Zigzag: sqrt(p^2 + v^2), or 2 p, in the row. Crossing: see {@link meetings}; where the sets never repeat, holes searched only.
+ * Zigzag: sqrt(p^2 + v^2), or 2 p, in the row. Crossing: see `meetings`; where the sets never repeat, holes searched only.
  * Edge rows: from the places of the holes as if all rows ran straight and began level.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function nearestNeighbour(pattern: Pattern): NearestNeighbour {
   checkPattern(pattern);
@@ -27,10 +27,8 @@ export function nearestNeighbour(pattern: Pattern): NearestNeighbour {
   switch (pattern.kind) {
     case 'parallel':
       return withNearest(p, s);
-    case 'staggered': {
-      const shift = pattern.shift ?? 0.5;
-      return withNearest(p, Math.min(Math.hypot(s, Math.min(shift, 1 - shift) * p), 2 * s));
-    }
+    case 'staggered':
+      return withNearest(p, Math.min(staggeredDistance(pattern), 2 * s));
     case 'zigzag': {
       const v = pattern.swing;
       // Holes on the same side of two centre lines, and on facing sides one advance along, any number of centre lines away.
@@ -43,6 +41,11 @@ export function nearestNeighbour(pattern: Pattern): NearestNeighbour {
       return withNearest(own, Math.min(parallelRows, meetings(pattern).closest));
     }
   }
+}
+
+/** From a hole to the nearest of the next row, rows shifted by f p: sqrt(s^2 + (f p)^2), m. */
+export function staggeredDistance({ pitch, rowSpacing, shift = 0.5 }: StaggeredPattern): number {
+  return Math.hypot(rowSpacing, Math.min(shift, 1 - shift) * pitch);
 }
 
 const withNearest = (sameRow: number, otherRow: number): NearestNeighbour => ({
@@ -60,13 +63,30 @@ function neighbouringLines(swing: number, rowSpacing: number): readonly number[]
 function nearestInRows(pattern: RowsPattern): NearestNeighbour {
   const pitches = pattern.rows.map((row) => closeRow(row).pitch);
   const sameRow = Math.min(...pitches);
-  let otherRow = Number.POSITIVE_INFINITY;
-  pattern.rows.forEach((row, i) => {
-    for (const other of pattern.rows.slice(i + 1)) {
-      otherRow = Math.min(otherRow, Math.hypot(other.offset - row.offset, leastShift(row, other)));
-    }
-  });
+  const otherRow = nearestOfRows(pattern);
   return Number.isFinite(otherRow) ? withNearest(sameRow, otherRow) : { distance: sameRow, sameRow };
+}
+
+/** Two rows along an edge: their distance, the least distance of their holes along the rows, and in all, m. */
+interface RowPair {
+  readonly apart: number;
+  readonly shift: number;
+  readonly distance: number;
+}
+
+/** Every pair of rows along an edge. */
+export function rowPairs({ rows }: RowsPattern): readonly RowPair[] {
+  return rows.flatMap((row, i) =>
+    rows.slice(i + 1).map((other) => {
+      const [apart, shift] = [other.offset - row.offset, leastShift(row, other)];
+      return { apart, shift, distance: Math.hypot(apart, shift) };
+    }),
+  );
+}
+
+/** Least distance between holes of different rows along an edge, m; infinite for a single row. */
+export function nearestOfRows(pattern: RowsPattern): number {
+  return Math.min(...rowPairs(pattern).map(({ distance }) => distance));
 }
 
 /** Smallest distance along x between holes of two rows at their wanted pitches; rows of unequal pitch meet level somewhere. */

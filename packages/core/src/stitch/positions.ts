@@ -106,17 +106,21 @@ function inSet(holeSet: HoleSet, set: 0 | 1, field: Required<Field>): Penetratio
 }
 
 /**
- * The exact places of all passes of the needle.
- *
- * Field patterns: those of the endless pattern inside the rectangle, its lower and left sides included, so that fields laid side by side share
- * no hole and miss none; the pitch is not adjusted. A hole sewn by both sets of a crossing pattern is listed for each.
- * Edge rows: those of each closed row (see {@link closeRow}) with x along the row's own length; no field.
+ * The exact places of all passes of the needle along edge rows: those of each closed row (see `closeRow`) with x along the row's own length.
  * @param pattern rows along x
- * @param field rectangle, m; only for a field pattern
- * @returns in order of set, row and x (of turned sets: place along the row)
- * @throws out-of-range see {@link checkPattern}; a field side not above 0; more than two million holes
+ * @returns in order of row and x
+ * @throws out-of-range see `checkPattern`; more than two million holes
  */
 export function penetrations(pattern: RowsPattern): readonly Penetration[];
+/**
+ * The exact places of all passes of the needle in a field: those of the endless pattern inside the rectangle, its lower and left sides
+ * included, so that fields laid side by side share no hole and miss none; the pitch is not adjusted. A hole sewn by both sets of a crossing
+ * pattern is listed for each.
+ * @param pattern rows along x
+ * @param field rectangle, m
+ * @returns in order of set, row and x (of turned sets: place along the row)
+ * @throws out-of-range see `checkPattern`; a field side not above 0; more than two million holes
+ */
 export function penetrations(pattern: FieldPattern, field: Field): readonly Penetration[];
 export function penetrations(pattern: Pattern, field?: Field): readonly Penetration[] {
   checkPattern(pattern);

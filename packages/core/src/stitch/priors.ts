@@ -21,22 +21,23 @@ export interface Prior {
   readonly note: string;
 }
 
-type Shelf<Name extends string> = Readonly<Record<Name, Prior>>;
+/** The rows of a table as priors. The names are inferred, so that the published types spell them out and refer to no file of the workspace. */
+const shelf = <Name extends string>(rows: Readonly<Record<Name, unknown>>) => rows as Readonly<Record<Name, Prior>>;
 
 /** What the bridging law of one penetration needs besides thread and geometry. */
-export const bridgingPriors = table.bridging as Shelf<keyof typeof table.bridging>;
+export const bridgingPriors = shelf(table.bridging);
 
 /** What the bridging law of a rod needs besides its own numbers. */
-export const rodPriors = table.rod as Shelf<keyof typeof table.rod>;
+export const rodPriors = shelf(table.rod);
 
 /** What turns the bridging length scale into the length of a zone. */
-export const zonePriors = table.zone as Shelf<keyof typeof table.zone>;
+export const zonePriors = shelf(table.zone);
 
 /** What scatters in a test specimen besides its stitches. */
-export const specimenPriors = table.specimen as Shelf<keyof typeof table.specimen>;
+export const specimenPriors = shelf(table.specimen);
 
 /** What the in-plane price of stitching needs. */
-export const inPlanePriors = table.inPlane as Shelf<keyof typeof table.inPlane>;
+export const inPlanePriors = shelf(table.inPlane);
 
 /** Toughness by a test with aligned rows over the steady toughness, against row distance over bridging length: five cases of an independent script, five of this library. */
 export const testOverSteady = table.testOverSteady;

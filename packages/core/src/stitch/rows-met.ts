@@ -21,7 +21,7 @@ export interface RowsMet {
  * Parallel and staggered: s. Zigzag: v and s - v in turn. Crossing at 90 degrees: multiples of s1 and of p2 together;
  * at another angle the second set lies in between without order and is left out. Edge rows: the differences of their offsets.
  * @returns undefined for a single edge row
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function rowsMetAcross(pattern: Pattern): RowsMet | undefined {
   checkPattern(pattern);
@@ -50,7 +50,7 @@ export function rowsMetAcross(pattern: Pattern): RowsMet | undefined {
  * Lines of holes met by a crack front at right angles to the rows that grows along them: the projection of the holes on x.
  * Parallel and zigzag: p. Staggered by f p: f p and (1 - f) p in turn, so p/2 for one half. Crossing at 90 degrees: multiples of p1 and of s2.
  * Edge rows: the places of all rows together at their wanted pitches.
- * @throws out-of-range see {@link checkPattern}
+ * @throws out-of-range see `checkPattern`
  */
 export function rowsMetAlong(pattern: Pattern): RowsMet {
   checkPattern(pattern);

@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive } from './check.js';
 
+/** What the time to sew a part follows from. */
 export interface SewingTimeInput {
   /** Stitches of all rows, 0 or more. */
   readonly stitches: number;

@@ -127,6 +127,7 @@ const table = {
   },
 } as const satisfies Record<string, StitchGeometry>;
 
+/** A type of stitch by its id; machine stitches carry their class number. */
 export type StitchTypeId = keyof typeof table;
 
 export const stitchTypeIds = Object.keys(table) as readonly StitchTypeId[];

@@ -1,15 +1,19 @@
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { arealFraction } from './areal-fraction.js';
 import { type ConsumptionInput, type ThreadConsumption, threadConsumption } from './consumption.js';
 import { holeDensity, meanRun, penetrationDensity, rowLengthPerArea } from './density.js';
+import { showDensity } from './density-steps.js';
 import { fractionNotes, holes } from './holes.js';
 import { nearestNeighbour } from './nearest-neighbour.js';
 import { needleDiameter, needleFor } from './needle.js';
 import { patternNotes } from './pattern-notes.js';
 import { type RowsMet, rowsMetAcross, rowsMetAlong } from './rows-met.js';
 import { sewingTime } from './sewing-time.js';
+import { showHoles, showSewingTime, showSpacing } from './spacing-steps.js';
 import { hasUnderThread, type StitchTypeId, stitchType, withStrands } from './stitch-type.js';
 import { threadDiameter } from './thread.js';
+import { showConsumption, showThreads } from './thread-steps.js';
 
 /** Everything that says how a laminate is stitched. */
 export interface StitchPlan extends Omit<ConsumptionInput, 'type'> {
@@ -84,24 +88,37 @@ export interface StitchSummary {
 /**
  * Everything a report says of one stitch plan: density, areal fraction, thread, spacing, holes, time.
  * Geometry only: what the stitches hold is not part of it.
- * @throws out-of-range any value of the plan outside its range: see {@link checkPattern}, {@link checkThread}, {@link threadConsumption}
+ * @param working takes down the steps
+ * @throws out-of-range any value of the plan outside its range: see `checkPattern`, `checkThread`, {@link threadConsumption}
  */
-export function stitchSummary(plan: StitchPlan): StitchSummary {
+export function stitchSummary(plan: StitchPlan, working?: Working): StitchSummary {
   const { pattern, needleThread, needleNumber } = plan;
   const seam = { ...plan, type: withStrands(stitchType(plan.type), plan.strands ?? 1) };
   const fraction = arealFraction(seam);
-  const { notes: threadNotes, sources: threadSources, ...consumption } = threadConsumption(seam);
+  const consumed = threadConsumption(seam);
+  const { notes: threadNotes, sources: threadSources, ...consumption } = consumed;
   const hole = holes(seam);
   const needle = needleFor(needleThread);
   const legs = fraction.above.fibre <= fraction.below.fibre ? fraction.above.legs : fraction.below.legs;
   const across = rowsMetAcross(pattern);
   const totals = consumption.totals;
   const rows = totals?.rows.reduce((sum, row) => sum + row.rows, 0) ?? 0;
+  const bundleDiameter = threadDiameter(needleThread, seam.type.legsAbove.needle);
+  const sewn = totals && plan.sewing && { ...plan.sewing, stitches: totals.stitches, rows };
+  const time = sewn && sewingTime(sewn);
+  if (working !== undefined) {
+    showDensity(pattern, working);
+    showThreads(seam, fraction, working);
+    showConsumption(seam, consumed, working);
+    if (sewn !== undefined && time !== undefined) showSewingTime(sewn, time, working);
+    showHoles(plan, hole, bundleDiameter, working);
+    showSpacing(pattern, working);
+  }
   return {
     strands: legs.needle + legs.under,
     threadDiameter: threadDiameter(needleThread),
     ...(hasUnderThread(seam.type) && { underThreadDiameter: threadDiameter(plan.underThread ?? needleThread) }),
-    bundleDiameter: threadDiameter(needleThread, seam.type.legsAbove.needle),
+    bundleDiameter,
     penetrationDensity: penetrationDensity(pattern),
     holeDensity: holeDensity(pattern),
     rowLengthPerArea: rowLengthPerArea(pattern),
@@ -125,7 +142,7 @@ export function stitchSummary(plan: StitchPlan): StitchSummary {
     holeWidth: hole.width,
     netWidth: hole.netWidth,
     ...(totals && { stitches: totals.stitches }),
-    ...(totals && plan.sewing && { sewingTime: sewingTime({ ...plan.sewing, stitches: totals.stitches, rows }) }),
+    ...(time !== undefined && { sewingTime: time }),
     consumption,
     notes: uniqueNotes([
       ...patternNotes(pattern),

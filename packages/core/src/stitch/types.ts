@@ -77,6 +77,7 @@ export interface RowsPattern {
 /** A pattern that fills a plane. */
 export type FieldPattern = ParallelPattern | StaggeredPattern | ZigzagPattern | CrossingPattern;
 
+/** Where the needle passes: a pattern that fills a field, or rows along an edge. */
 export type Pattern = FieldPattern | RowsPattern;
 
 /** A rectangle with its lower left corner at (x, y), at the origin when not given; m. Lower and left sides belong to it, the others not. */

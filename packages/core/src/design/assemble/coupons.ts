@@ -1,4 +1,4 @@
-import { armOf, type LaminateArm } from '../../fracture/index.js';
+import { type ArmOptions, armOf, type LaminateArm } from '../../fracture/index.js';
 import { diagnosis } from '../../laminate/index.js';
 import type { Path } from '../../problem/index.js';
 import { type Note, uniqueNotes, uniqueSources } from '../../provenance/index.js';
@@ -45,7 +45,8 @@ function assembleCoupon(context: Context, named: Named, name: string, entry: Cou
   if (plan !== undefined) attempt(context, [...path, 'stitching'], () => demandStrength(context.design, plan));
   const [upper, lower] = names.map((arm) => named.laminates.get(arm));
   if (upper === undefined || lower === undefined) return undefined;
-  const arms = armsOf(context, entry, [upper, lower], armPath);
+  const armOptions = armOptionsOf(entry);
+  const arms = armsOf(context, [upper, lower], armOptions, armPath);
   const fits = complete && places.length === 0;
   const stitched =
     plan === undefined || !fits
@@ -70,6 +71,7 @@ function assembleCoupon(context: Context, named: Named, name: string, entry: Cou
       bondToughnessRange: range === undefined ? undefined : { low: range[0], high: range[1] },
     }),
     arms: names,
+    armOptions,
     stitching: entry.stitching,
     test: test === undefined ? undefined : defined(test),
     notes: uniqueNotes([
@@ -94,15 +96,22 @@ function stackOf(
 }
 
 /** Upper and lower arm; each has its crack face on the side of the other. */
+function armOptionsOf({ across, breaking }: CouponEntry): readonly [ArmOptions, ArmOptions] {
+  const both = defined({ across, breaking });
+  return [
+    { crackFace: 'bottom', ...both },
+    { crackFace: 'top', ...both },
+  ];
+}
+
 function armsOf(
   context: Context,
-  { across, breaking }: CouponEntry,
-  [upper, lower]: readonly [LaminateModel, LaminateModel],
+  laminates: readonly [LaminateModel, LaminateModel],
+  options: readonly [ArmOptions, ArmOptions],
   path: (i: number) => Path,
 ): readonly [LaminateArm, LaminateArm] | undefined {
-  const arm = ({ laminate }: LaminateModel, i: number, crackFace: 'bottom' | 'top') =>
-    attempt(context, path(i), () => armOf(laminate, { crackFace, ...defined({ across, breaking }) }));
-  const [first, second] = [arm(upper, 0, 'bottom'), arm(lower, 1, 'top')];
+  const arm = (i: 0 | 1) => attempt(context, path(i), () => armOf(laminates[i].laminate, options[i]));
+  const [first, second] = [arm(0), arm(1)];
   return first === undefined || second === undefined ? undefined : [first, second];
 }
 

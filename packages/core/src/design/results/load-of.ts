@@ -1,4 +1,4 @@
-import type { Load, StrengthOptions } from '../../laminate/index.js';
+import type { Load, ProgressiveOptions, StrengthOptions } from '../../laminate/index.js';
 import { defined } from '../assemble/constituents.js';
 import type { LoadModel } from '../model.js';
 
@@ -26,6 +26,12 @@ const nothing = [null, null, null] as const;
 /** Whether a load prescribes a deformation, zero or not. */
 export const isHeld = ({ strain = nothing, curvature = nothing }: Load): boolean =>
   [...strain, ...curvature].some((value) => value !== null);
+
+/** What the design chooses of the failure layer by layer, by Hashin when it names no criterion. */
+export function progressiveOptionsOf(model: LoadModel): ProgressiveOptions {
+  const { criterion = 'hashin', discount, remainingStiffness, collapse } = model.strength ?? {};
+  return { criterion, ...strengthOptionsOf(model), ...defined({ discount, factor: remainingStiffness, collapse }) };
+}
 
 /** What the design chooses of the criteria. */
 export function strengthOptionsOf({ strength = {} }: LoadModel): StrengthOptions {

@@ -15,11 +15,10 @@ import {
 import type { Ply } from '../../material/index.js';
 import { fail, type Path, SelvageError } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
-import { defined } from '../assemble/constituents.js';
 import { placed } from '../assemble/context.js';
 import type { LoadModel } from '../model.js';
 import { type LoadEnvelope, loadEnvelope } from './load-envelope.js';
-import { isHeld, isMechanical, strengthOptionsOf } from './load-of.js';
+import { isHeld, isMechanical, progressiveOptionsOf, strengthOptionsOf } from './load-of.js';
 
 /** First-ply failure, the failure of the plies after it, and envelopes; what cannot be had is named in the notes. */
 export interface LoadStrength {
@@ -68,23 +67,18 @@ export function loadStrength(model: LoadModel, laminate: Laminate, load: Load, s
     return placed(at, (): never => fail(fault.problems[0] ?? { code: 'not-computable', message: fault.message }));
   };
   if (strength.puck !== undefined && laminate.plies.some(isUnidirectional)) wanted('puck', [...path, 'puck']);
-  const criterion = wanted(strength.criterion ?? 'hashin', [...path, 'criterion']);
+  wanted(progressiveOptionsOf(model).criterion, [...path, 'criterion']);
   const criteria =
     strength.envelopeCriteria?.map((one, i) => wanted(one, [...path, 'envelopeCriteria', i])) ??
     drawn.filter((one) => !faults.has(one));
   const notes: Note[] = [...faults].map(([one, fault]) => leftOut(one, fault));
   if (!isMechanical(load)) return { failures: failures.map(withoutUnloaded), strengthNotes: notes };
 
-  const discount = {
-    criterion,
-    ...options,
-    ...defined({ discount: strength.discount, factor: strength.remainingStiffness, collapse: strength.collapse }),
-  };
   const progressive = isPrescribed(load)
     ? raisesForces
     : laminate.plies.length > mostFollowed
       ? tooMany(laminate.plies.length)
-      : orNote('Failure layer by layer', () => progressiveFailure(laminate, load, discount));
+      : orNote('Failure layer by layer', () => progressiveFailure(laminate, load, progressiveOptionsOf(model)));
   const plane = { components: strength.envelope, criteria, options };
   const envelope = orNote('The failure envelope', () => loadEnvelope(laminate, load, solved, plane));
   return {
@@ -105,7 +99,7 @@ const isPrescribed = (load: Load): boolean =>
   isHeld(load) && [...(load.strain ?? []), ...(load.curvature ?? [])].some((value) => value !== null && value !== 0);
 
 /** Each ply of a bent laminate fails by itself, and each failure is a new solution: beyond this a report would keep its reader waiting. */
-const mostFollowed = 200;
+export const mostFollowed = 200;
 
 const tooMany = (count: number): Note => ({
   level: 'assumption',

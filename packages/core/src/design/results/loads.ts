@@ -18,6 +18,7 @@ import { interlaminarShearData, interlaminarShearOf } from './load-shear.js';
 import { type LoadStrength, loadStrength } from './load-strength.js';
 import { envelopeData, failureData, pliesData, progressiveData, residualData } from './load-strength-data.js';
 
+/** What a load case does to its laminate. */
 export interface LoadResult extends LoadStrength {
   readonly model: LoadModel;
   readonly laminate: LaminateModel;

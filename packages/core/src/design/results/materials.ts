@@ -38,6 +38,7 @@ export interface CuredFabric {
   readonly models: readonly FibreModels[];
 }
 
+/** What a fabric of the design comes to in each way that the stacks mould it. */
 export interface FabricResult {
   readonly kind: 'fabric';
   readonly name: string;
@@ -46,6 +47,7 @@ export interface FabricResult {
   readonly sources: readonly SourceKey[];
 }
 
+/** A ply given by its constants beside the one that its fibre and resin would give. */
 export interface ListedPlyResult {
   readonly kind: 'ply';
   readonly name: string;

@@ -1,6 +1,7 @@
 import { armOf, type LaminateArm } from '../../fracture/index.js';
-import { type Laminate, laminate } from '../../laminate/index.js';
+import { type Laminate, laminate, stiffness } from '../../laminate/index.js';
 import type { Ply } from '../../material/index.js';
+import type { Working } from '../../working/index.js';
 
 /** Where a crack at mid-plane runs. */
 export interface MidPlane {
@@ -46,10 +47,20 @@ function halves(stack: Laminate): readonly [Ply[], Ply[]] {
 /**
  * The halves of a laminate as arms beside a crack at mid-plane, toward the tool and toward the bag.
  * @param turn degrees by which the crack grows from x
+ * @param working takes down the steps
  */
-export function halfLaminateArms(stack: Laminate, turn: 0 | 90): readonly [LaminateArm, LaminateArm] {
+export function halfLaminateArms(
+  stack: Laminate,
+  turn: 0 | 90,
+  working?: Working,
+): readonly [LaminateArm, LaminateArm] {
   const [tool, bag] = halves(stack).map((plies) =>
     laminate(plies.map((ply) => ({ ...ply, angle: ply.angle + turn }))),
   ) as [Laminate, Laminate];
-  return [armOf(tool, { crackFace: 'bottom', E3: anyBed }), armOf(bag, { crackFace: 'top', E3: anyBed })];
+  const arm = (half: Laminate, i: 1 | 2, crackFace: 'bottom' | 'top'): LaminateArm => {
+    const own = working?.part('arms', i);
+    if (own !== undefined) stiffness(half, own);
+    return armOf(half, { crackFace, E3: anyBed }, own);
+  };
+  return [arm(tool, 1, 'bottom'), arm(bag, 2, 'top')];
 }

@@ -9,6 +9,7 @@ import {
   type ToughnessArm,
   toughness,
 } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import { defined } from '../assemble/constituents.js';
 import type { LaminateModel, StitchingModel } from '../model.js';
 import { halfLaminateArms } from './stitch-crack.js';
@@ -35,13 +36,20 @@ interface StitchGrowths {
 }
 
 /** What the arms do while a crack grows among stitches whose rows run along x of the laminate. */
-export function growthOf(model: StitchingModel, { laminate }: LaminateModel, law: BridgingLaw): StitchGrowths {
+export function growthOf(
+  model: StitchingModel,
+  { laminate }: LaminateModel,
+  law: BridgingLaw,
+  working?: Working,
+): StitchGrowths {
   const { pattern } = model.plan;
   const { rowsMetAcross, rowsMetAlong } = model.summary;
   const known = new Set(laminate.notes.map(({ text }) => text));
   const grown = (turn: 0 | 90, rowDistance: number | undefined, bandWidth?: number) => {
-    const arms = halfLaminateArms(laminate, turn);
-    const found = growthIn(arms, model.summary.penetrationDensity, law, defined({ rowDistance, length: bandWidth }));
+    const own = working?.part(turn === 90 ? 'across' : 'along');
+    const arms = halfLaminateArms(laminate, turn, own);
+    const rows = defined({ rowDistance, length: bandWidth });
+    const found = growthIn(arms, model.summary.penetrationDensity, law, rows, own);
     return { ...found, notes: found.notes.filter(({ text }) => !known.has(text)) };
   };
   const band = pattern.kind === 'rows' ? countedWidth(pattern) : undefined;
@@ -63,13 +71,17 @@ function growthIn(
   penetrationDensity: number,
   law: BridgingLaw,
   rows: { readonly rowDistance?: number; readonly length?: number },
+  working?: Working,
 ): { growth: StitchGrowth; notes: readonly Note[]; sources: readonly SourceKey[] } {
   const [arm, otherArm] = arms.map(({ bendingStiffness, thickness }) => ({ bendingStiffness, thickness })) as [
     ToughnessArm,
     ToughnessArm,
   ];
   // The bond is no part of these lengths; its toughness is that of a coupon.
-  const found = toughness({ law: { ...law, notes: [] }, penetrationDensity, bondToughness: 0, arm, otherArm, ...rows });
+  const found = toughness(
+    { law: { ...law, notes: [] }, penetrationDensity, bondToughness: 0, arm, otherArm, ...rows },
+    working,
+  );
   const { bridgingLength = 0, zone = { low: 0, high: 0, needed: 0 }, discreteness } = found;
   return {
     growth: defined({

@@ -4,6 +4,7 @@ import { fibreAngle } from '../../numeric/index.js';
 import { SelvageError } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { countedWidth, type InPlaneKnockdown, inPlaneKnockdown, type WavyPly } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import { defined } from '../assemble/constituents.js';
 import type { LaminateModel, StitchingModel } from '../model.js';
 
@@ -67,7 +68,11 @@ const stiffest = (fibres: readonly Fibres[]): Fibres | undefined =>
   fibres.reduce<Fibres | undefined>((best, one) => (best === undefined || one.E1 > best.E1 ? one : best), undefined);
 
 /** What stitches cost in the plane, as far as the plan names its laminate. */
-export function stitchPrice(model: StitchingModel, laminate: LaminateModel | undefined): StitchPrice {
+export function stitchPrice(
+  model: StitchingModel,
+  laminate: LaminateModel | undefined,
+  working?: Working,
+): StitchPrice {
   if (laminate === undefined) return nothing('the laminate that is stitched (laminate)');
   const fibres = laminate.laminate.plies.flatMap(fibresOf);
   const most = stiffest(fibres);
@@ -76,15 +81,18 @@ export function stitchPrice(model: StitchingModel, laminate: LaminateModel | und
   const lines = holeDistances(model);
   const near = (direction: 0 | 90): Fibres | undefined =>
     stiffest(fibres.filter(({ angle }) => Math.abs(fibreAngle(angle - direction)) <= within));
-  const loaded = (chosen: Fibres | undefined, spacing: number): LoadedFibres | undefined => {
+  const loaded = (name: 'along' | 'across', chosen: Fibres | undefined): LoadedFibres | undefined => {
     if (chosen === undefined) return undefined;
     const { layer, material, angle, cloth } = chosen;
-    return { layer, material, angle, cloth, spacing, found: knockdown(model, chosen, spacing, pitch) };
+    const spacing = lines[name];
+    const found = knockdown(model, chosen, spacing, pitch, working?.part(name));
+    return { layer, material, angle, cloth, spacing, found };
   };
   try {
-    const [along, across] = [loaded(near(0), lines.along), loaded(near(90), lines.across)];
+    const [along, across] = [loaded('along', near(0)), loaded('across', near(90))];
     const parts = [along, across].filter((one) => one !== undefined);
-    const founds = parts.length > 0 ? parts.map(({ found }) => found) : [knockdown(model, most, lines.along, pitch)];
+    const founds =
+      parts.length > 0 ? parts.map(({ found }) => found) : [knockdown(model, most, lines.along, pitch, working)];
     return defined({
       missing: [
         ...(along === undefined ? [`fibres within ${within} degrees of x, along the rows`] : []),
@@ -105,12 +113,19 @@ export function stitchPrice(model: StitchingModel, laminate: LaminateModel | und
 
 const nothing = (...missing: string[]): StitchPrice => ({ missing, notes: [], sources: [] });
 
-function knockdown(model: StitchingModel, ply: WavyPly, spacing: number, pitch: number): InPlaneKnockdown {
+function knockdown(
+  model: StitchingModel,
+  ply: WavyPly,
+  spacing: number,
+  pitch: number,
+  working?: Working,
+): InPlaneKnockdown {
   const { penetrationDensity, bundleDiameter, needleDiameter } = model.summary;
   const { E1, G12, nu12 } = ply;
   const { holeWidth } = model.plan;
   return inPlaneKnockdown(
     defined({ ply: { E1, G12, nu12 }, spacing, pitch, penetrationDensity, bundleDiameter, holeWidth, needleDiameter }),
+    working,
   );
 }
 

@@ -6,7 +6,9 @@ import {
   penetrationDensity,
   rowsMetAcross,
   rowsMetAlong,
+  showMeasured,
 } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import { rowsAcross } from '../specimen/rows-across.js';
 import type { BridgingRow } from '../types.js';
 import type { Coupon, CouponSpecimen, CouponStitching } from './types.js';
@@ -22,10 +24,15 @@ export function couponLaw(
   kind: CouponSpecimen['kind'],
   stitching: CouponStitching,
   parameters: PenetrationInput['parameters'] = stitching.penetration.parameters,
+  working?: Working,
 ): BridgingLaw {
-  if (stitching.measured !== undefined) return stitching.measured;
+  const { measured } = stitching;
+  if (measured !== undefined) {
+    if (working !== undefined) showMeasured(measured, working);
+    return measured;
+  }
   const path = pathOf(kind, stitching);
-  return bridgingLaw({ ...stitching.penetration, ...(parameters && { parameters }), ...(path && { path }) });
+  return bridgingLaw({ ...stitching.penetration, ...(parameters && { parameters }), ...(path && { path }) }, working);
 }
 
 /** Rows of a coupon with a law for each penetration. @throws out-of-range see `rowsAcross` */

@@ -1,5 +1,7 @@
 import { armCeiling, bridgingLength } from '../../stitch/index.js';
-import { openingPair, rootLength } from '../specimen/opening-pair.js';
+import { peelLoad, uprightLoad } from '../peel-load.js';
+import { openingLoad } from '../specimen/beam-toughness.js';
+import { openingPair } from '../specimen/opening-pair.js';
 import type { Arm } from '../types.js';
 import { growthRange, type PatternMet } from './coupon-rows.js';
 import { slidingCeiling, slidingReading } from './fast-sliding.js';
@@ -104,9 +106,6 @@ export function rowStrength(D: number, bond: number, f: number, w: number): numb
   return (M0 + f * c) ** 2 / (2 * D);
 }
 
-/** Exponent that joins the two ends of {@link fastForce}: within 4 % of the elastica between them. */
-const joint = 2.7;
-
 /**
  * Load at which a coupon shows a toughness J, N.
  *
@@ -115,10 +114,8 @@ const joint = 2.7;
  */
 export function fastForce({ kind, width, arms, span: a }: FastCoupon, J: number, span = a): number {
   if (kind === 'enf') return (width * Math.sqrt(J * (arms[0].bendingStiffness + arms[1].bendingStiffness))) / span;
-  const pair = openingPair(arms);
-  const straight = (width * Math.sqrt(2 * J * pair.bendingStiffness)) / (span + rootLength(pair));
-  if (kind === 'dcb') return straight;
-  return (straight ** joint + ((width * J) / 2) ** joint) ** (1 / joint);
+  const straight = openingLoad(openingPair(arms), width, J, span);
+  return kind === 'dcb' ? straight : peelLoad(straight, uprightLoad(width, J));
 }
 
 /** Peak force of a coupon that shows a toughness J, N: there, or before at the onset of growth in the bond alone. */

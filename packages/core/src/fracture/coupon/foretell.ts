@@ -1,4 +1,5 @@
 import type { BridgingLaw } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import type { BridgingRow, SpecimenResult } from '../types.js';
 import { type AnchoredValue, anchoredModel, isFollowed } from './anchored-model.js';
 import { type PulledCoupon, simulateDraw, simulateStrata } from './anchors.js';
@@ -41,14 +42,15 @@ export interface Middle {
 }
 
 /** Simulates a coupon at a middle. @throws as the simulation of its kind */
-export function simulateMiddle(coupon: PulledCoupon, middle: Draw): Middle {
+export function simulateMiddle(coupon: PulledCoupon, middle: Draw, working?: Working): Middle {
   const drawn = sampledCoupon(coupon, middle);
   const { specimen, stitching } = drawn;
-  const law = stitching && couponLaw(specimen.kind, stitching);
+  const law = stitching && couponLaw(specimen.kind, stitching, undefined, working?.part('stitch'));
   const rows = couponRows(drawn, law);
-  const result = pullCoupon(specimen, rows);
+  const result = pullCoupon(specimen, rows, working);
   const [sample] = fastSamples(coupon, rows, [middle]) as [FastSample];
-  return { coupon: drawn, ...(law && { law }), rows, result, reading: readToughness(result, rows.length > 0), sample };
+  const reading = readToughness(result, rows.length > 0, working?.part('reading'));
+  return { coupon: drawn, ...(law && { law }), rows, result, reading, sample };
 }
 
 function rowsOf(coupon: PulledCoupon): readonly BridgingRow[] {

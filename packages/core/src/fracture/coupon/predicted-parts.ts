@@ -9,6 +9,7 @@ import {
   toughness,
   zonePriors,
 } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import type { SpecimenResult, Verdict } from '../types.js';
 import type { AnchoredValue } from './anchored-model.js';
 import type { PulledCoupon } from './anchors.js';
@@ -20,18 +21,18 @@ import { weightedInterval } from './weighted.js';
 import { fitsIn } from './zone-room.js';
 
 /** Steady toughness of a stitched coupon with its rule of room; in sliding without one, which only the simulation can tell. What rows apart do to a test is left to the coupon's own simulation. */
-export function couponToughness({ specimen }: PulledCoupon, stitching: CouponStitching, law: BridgingLaw): Toughness {
+export function couponToughness(
+  { specimen }: PulledCoupon,
+  stitching: CouponStitching,
+  law: BridgingLaw,
+  working?: Working,
+): Toughness {
   const { density } = patternMet(stitching);
   const base = { law, penetrationDensity: density, bondToughness: specimen.bondToughness };
-  if (specimen.kind === 'enf') return { ...toughness(base), notes: law.notes };
+  if (specimen.kind === 'enf') return { ...toughness(base, working), notes: law.notes };
   const [arm, otherArm] = specimen.arms;
   const length = stitchedGrowth(specimen, stitching);
-  return toughness({
-    ...base,
-    arm,
-    otherArm,
-    ...(length > 0 && { length }),
-  });
+  return toughness({ ...base, arm, otherArm, ...(length > 0 && { length }) }, working);
 }
 
 /** Row distance over bridging length; in sliding, and for a single row, none. */

@@ -1,5 +1,6 @@
 import { fail } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
 
 /** What a tester would report. */
@@ -17,9 +18,10 @@ export interface Reading {
  * these onsets, those of one jump counted once. An arm that breaks ends the test: its value is the last onset, a lower bound. While the zone never
  * gets full: the greatest value. Without rows: the mean over the growth.
  *
+ * @param working takes down the values that are read
  * @throws not-computable a test that ends before the crack grows
  */
-export function readToughness({ events, resistance }: SpecimenResult, bridged: boolean): Reading {
+export function readToughness({ events, resistance }: SpecimenResult, bridged: boolean, working?: Working): Reading {
   const onsets: number[] = [];
   let last = Number.NEGATIVE_INFINITY;
   let broke = false;
@@ -29,9 +31,9 @@ export function readToughness({ events, resistance }: SpecimenResult, bridged: b
     if (displacement > last) onsets.push(byLoad);
     last = displacement;
   }
-  if (onsets.length > 0) return { toughness: mean(onsets), of: broke ? 'armBreak' : 'fullZone' };
+  if (onsets.length > 0) return { toughness: mean(onsets, working), of: broke ? 'armBreak' : 'fullZone' };
   const grown = resistance.map(({ byLoad }) => byLoad);
-  if (!bridged && grown.length > 0) return { toughness: mean(grown), of: 'unbridged' };
+  if (!bridged && grown.length > 0) return { toughness: mean(grown, working), of: 'unbridged' };
   const seen = [...grown, ...events.map(({ byLoad }) => byLoad)];
   if (seen.length === 0) {
     fail({
@@ -40,10 +42,25 @@ export function readToughness({ events, resistance }: SpecimenResult, bridged: b
       hint: 'pull further, or leave out the displacement at the end',
     });
   }
-  return { toughness: Math.max(...seen), of: bridged ? 'greatest' : 'unbridged' };
+  const most = Math.max(...seen);
+  working?.step(
+    'readGreatest',
+    { G_R: most },
+    seen.map((G_L) => ({ G_L })),
+  );
+  return { toughness: most, of: bridged ? 'greatest' : 'unbridged' };
 }
 
-const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+function mean(values: readonly number[], working: Working | undefined): number {
+  const sum = values.reduce((total, value) => total + value, 0);
+  const G_R = sum / values.length;
+  working?.step(
+    'readMean',
+    { G_S: sum, n_o: values.length, G_R },
+    values.map((G_L) => ({ G_L, G_S: G_L })),
+  );
+  return G_R;
+}
 
 const words: Readonly<Record<Reading['of'], Note>> = {
   fullZone: {

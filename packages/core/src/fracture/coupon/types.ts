@@ -40,6 +40,7 @@ export interface CouponTest {
   readonly variation?: number;
 }
 
+/** A test coupon whose result is foretold: specimen, stitches, and how well its bond is known. */
 export interface Coupon {
   readonly specimen: CouponSpecimen;
   readonly stitching?: CouponStitching;

@@ -1,4 +1,5 @@
 import { SelvageError } from '../../problem/index.js';
+import type { Working } from '../../working/index.js';
 import { simulateWedge, type WedgeResult } from '../specimen/wedge.js';
 import type { Verdict } from '../types.js';
 import { couponLaw, couponRows } from './coupon-rows.js';
@@ -39,13 +40,16 @@ export function wedgeSplit(split: WedgeResult, coupon: WedgeCoupon): WedgeSplit 
 }
 
 /** Simulates a wedge with its rows. @throws as `simulateWedge` */
-export function splitCoupon(coupon: WedgeCoupon): {
+export function splitCoupon(
+  coupon: WedgeCoupon,
+  working?: Working,
+): {
   readonly split: WedgeResult;
   readonly rows: ReturnType<typeof couponRows>;
 } {
   const { specimen, stitching } = coupon;
-  const rows = couponRows(coupon, stitching && couponLaw('wedge', stitching));
-  return { split: simulateWedge({ ...specimen, rows }), rows };
+  const rows = couponRows(coupon, stitching && couponLaw('wedge', stitching, undefined, working?.part('stitch')));
+  return { split: simulateWedge({ ...specimen, rows }, working), rows };
 }
 
 /** Splits of samples, each simulated. One without equilibrium is left out. */

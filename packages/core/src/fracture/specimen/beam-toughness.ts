@@ -9,8 +9,13 @@ export function openingRelease(pair: Arm, width: number, load: number, crackLeng
   return (load * (crackLength + rootLength(pair))) ** 2 / (2 * width * width * pair.bendingStiffness);
 }
 
+/** Load at which a double cantilever without rows releases an energy, N: P = b √(2 G D)/(a + χ). */
+export function openingLoad(pair: Arm, width: number, release: number, crackLength: number): number {
+  return (width * Math.sqrt(2 * release * pair.bendingStiffness)) / (crackLength + rootLength(pair));
+}
+
 /** Opening at the load line per load and width, without rows, m²/N: ((a + χ)³ - χ³)/(3 D) + χ/√(k D), for a long bond exact. */
-function openingCompliance(pair: Arm, crackLength: number): number {
+export function openingCompliance(pair: Arm, crackLength: number): number {
   const chi = rootLength(pair);
   const D = pair.bendingStiffness;
   return ((crackLength + chi) ** 3 - chi ** 3) / (3 * D) + chi / Math.sqrt(bedStiffness(pair) * D);
@@ -38,9 +43,30 @@ export function slidingRelease(
   load: number,
   crackLength: number,
 ): number {
-  const step = 1e-6 / pair.decay;
-  const here = momentAt(bending, crackLength);
-  const slope = (here - momentAt(bending, crackLength - step)) / step;
+  const { moment: here, slope } = tipMoment(pair, bending, crackLength);
   const moment = (load * (here + slope / pair.decay)) / width;
   return (moment * moment * (1 / pair.D - 1 / pair.bonded)) / 2;
+}
+
+/** Moment at a tip per load, m, and how it grows with the place of the tip. */
+export function tipMoment(
+  pair: SlidingPair,
+  bending: Bending,
+  crackLength: number,
+): { readonly moment: number; readonly slope: number } {
+  const step = 1e-6 / pair.decay;
+  const moment = momentAt(bending, crackLength);
+  return { moment, slope: (moment - momentAt(bending, crackLength - step)) / step };
+}
+
+/** Load at which a bent specimen without rows or friction releases an energy, N: that of `slidingRelease`. */
+export function slidingLoad(
+  pair: SlidingPair,
+  bending: Bending,
+  width: number,
+  release: number,
+  crackLength: number,
+): number {
+  const { moment, slope } = tipMoment(pair, bending, crackLength);
+  return (width * Math.sqrt((2 * release) / (1 / pair.D - 1 / pair.bonded))) / (moment + slope / pair.decay);
 }

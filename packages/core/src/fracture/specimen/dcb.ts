@@ -1,5 +1,6 @@
 import type { Note } from '../../provenance/index.js';
 import { inMillimetres, requirePositive } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
 import { openingRelease } from './beam-toughness.js';
 import { type BondLeft, bondLeftNote, endOfGrowth, requireRoom } from './bond-left.js';
@@ -9,8 +10,9 @@ import type { Model } from './model.js';
 import { openingChain } from './opening-chain.js';
 import { bedStiffness, openingPair, rootLength } from './opening-pair.js';
 import { openingStrain } from './opening-strain.js';
+import { showOpeningPair, showOpeningStart } from './pair-steps.js';
 import { planOf } from './plan.js';
-import { jumping, pull } from './result.js';
+import { jumping, type Pulled, pull } from './result.js';
 import { checkRowsMet, fewPenetrationsNote, mostRowsOf } from './row-limits.js';
 import type { DcbSpecimen } from './types.js';
 
@@ -37,12 +39,13 @@ const notes: readonly Note[] = [
  * load G = P² (a + χ)²/(2 b² D), χ² = D/S + 2 √(D/k), which without rows is exact for this model.
  *
  * @param specimen see {@link DcbSpecimen}; a row's curve is that of opening
+ * @param working takes down the steps
  * @returns displacement is the whole opening at the load line, m
  * @throws out-of-range a size not above 0, a crack or a row outside the bond, a curve that is not one, a refinement below 1, too many rows;
  * not-admissible see `rowLaw`; not-computable no equilibrium, or no end
  * @source Kanninen 1973 (bed), Williams 1989 (root correction); rows and their order derived in docs/theory/specimens.md
  */
-export function simulateDcb(specimen: DcbSpecimen): SpecimenResult {
+export function simulateDcb(specimen: DcbSpecimen, working?: Working): SpecimenResult {
   const { width, arms, crackLength, length, bondToughness } = specimen;
   checkArms(arms);
   requirePositive('width', width, inMillimetres);
@@ -68,14 +71,18 @@ export function simulateDcb(specimen: DcbSpecimen): SpecimenResult {
     longest: plan.longest,
     ...openingStrain(specimen, rows),
   };
-  return pull({
+  if (working !== undefined) showOpeningPair(arms, pair, working);
+  if (working !== undefined) showOpeningStart({ pair, width, crackLength, bondToughness }, working);
+  const pulled: Pulled = {
     model,
     plan,
     width,
     byLoad: (load, a) => openingRelease(pair, width, load, a),
+    rows: { rule: 'openingRows', values: { chi: rootLength(pair), b: width, D_p: pair.bendingStiffness } },
     straight: { of: (a) => a, note: openingNote },
     notes: [...notes, ...fewPenetrationsNote(specimen.rows)],
     ending: (a) => bondLeftNote(bond, a),
     sources: ['kanninen-1973', 'williams-1989', 'selvage-2026-derivation'],
-  });
+  };
+  return pull(pulled, working);
 }

@@ -1,13 +1,15 @@
 import type { Note } from '../../provenance/index.js';
 import { inMillimetres, requirePositive } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
-import { slidingRelease } from './beam-toughness.js';
+import { slidingRelease, tipMoment } from './beam-toughness.js';
 import type { Bending } from './bending.js';
 import { checkArms, modelRows, requireFriction, requireInside } from './check.js';
 import { bendingNote } from './large-displacement.js';
 import type { Model } from './model.js';
+import { showSlidingPair, showSlidingStart } from './pair-steps.js';
 import { planOf } from './plan.js';
-import { jumping, pull } from './result.js';
+import { jumping, type Pulled, pull } from './result.js';
 import { checkRowsMet, fewPenetrationsNote, mostRowsOf } from './row-limits.js';
 import { slidingChain } from './sliding-chain.js';
 import { slidingPair } from './sliding-pair.js';
@@ -48,13 +50,14 @@ const rubbing: Note = {
  * Growth that would need the displacement to go back is a jump at constant displacement: under one load while a < about 0.69 half spans.
  *
  * @param specimen see {@link EnfSpecimen}; a row's curve is that of sliding
+ * @param working takes down the steps
  * @returns displacement is that of the loads, m, the mean of two
  * @throws out-of-range a size not above 0, a crack or a row outside the specimen, a load span not below the span, a friction coefficient outside 0 to 2,
  * a curve that is not one, a refinement below 1, too many rows; not-admissible see `rowLaw`; not-computable no equilibrium, or no end
  * @source Russell & Street 1982 (beam), Wang & Williams 1992 (root correction), Carlsson, Gillespie & Pipes 1986 (friction, stability), Martin & Davidson 1999 (two loads);
  * bar on a bed derived in docs/theory/specimens.md
  */
-export function simulateEnf(specimen: EnfSpecimen): SpecimenResult {
+export function simulateEnf(specimen: EnfSpecimen, working?: Working): SpecimenResult {
   const { width, arms, crackLength, span, overhang = 0, loadSpan, friction = 0, bondToughness } = specimen;
   checkArms(arms);
   requirePositive('width', width, inMillimetres);
@@ -82,11 +85,21 @@ export function simulateEnf(specimen: EnfSpecimen): SpecimenResult {
     longest: plan.longest,
     ...slidingStrain(specimen, pair, bending, rows),
   };
-  return pull({
+  if (working !== undefined) showSlidingPair(arms, pair, working);
+  if (working !== undefined) showSlidingStart({ pair, bending, width, crackLength, bondToughness }, working);
+  const pulled: Pulled = {
     model,
     plan,
     width,
     byLoad: (load, a) => slidingRelease(pair, bending, width, load, a),
+    rows: {
+      rule: 'slidingRows',
+      values: { omega: pair.decay, b: width, D_u: pair.D, D_b: pair.bonded, x_P: bending.loads[0]?.place ?? 0 },
+      of: (a) => {
+        const { moment: m_a, slope: q_a } = tipMoment(pair, bending, a);
+        return { m_a, q_a };
+      },
+    },
     readable: (a) => loads.every(({ place }) => a >= place || place - a >= readFrom / pair.decay),
     straight: { of: () => span, note: bendingNote },
     notes: [...notes, ...(friction > 0 ? [rubbing] : []), ...fewPenetrationsNote(specimen.rows)],
@@ -97,7 +110,8 @@ export function simulateEnf(specimen: EnfSpecimen): SpecimenResult {
       ...(loadSpan === undefined ? [] : ['martin-davidson-1999']),
       'selvage-2026-derivation',
     ],
-  });
+  };
+  return pull(pulled, working);
 }
 
 function loadsOf(span: number, loadSpan: number | undefined): Bending['loads'] {

@@ -25,8 +25,31 @@ export interface Moment {
  */
 export function resistanceOf(moments: readonly Moment[], width: number, settled = true): ResistancePoint[] {
   const first = moments[0]?.crackLength ?? 0;
+  return piecesOf(moments, settled).map(({ from, spent, growth }) => ({
+    growth: from.crackLength - first,
+    byLoad: from.byLoad,
+    byArea: spent / (width * growth),
+  }));
+}
+
+/** A piece of growth, from a state on. */
+export interface Piece<One extends Moment> {
+  readonly from: One;
+  /** Work of the piece, and what unloading would return more after it. */
+  readonly work: number;
+  readonly stored: number;
+  /** Their difference. */
+  readonly spent: number;
+  readonly growth: number;
+  /** True of the state at the end, which has the work of the piece before. */
+  readonly end?: true;
+}
+
+/** The pieces of `resistanceOf`. */
+export function piecesOf<One extends Moment>(moments: readonly One[], settled = true): readonly Piece<One>[] {
+  const first = moments[0]?.crackLength ?? 0;
   const least = ((moments.at(-1)?.crackLength ?? 0) - first) * apart;
-  const points: ResistancePoint[] = [];
+  const pieces: Piece<One>[] = [];
   let from = moments[0];
   moments.forEach((moment, i) => {
     const next = moments[i + 1];
@@ -35,8 +58,8 @@ export function resistanceOf(moments: readonly Moment[], width: number, settled 
     const jumps =
       next !== undefined && next.crackLength - moment.crackLength >= least && next.released > moment.released;
     if (growth > 0 && (growth >= least || jumps || next === undefined)) {
-      const spent = moment.work - from.work - (moment.stored - from.stored);
-      points.push({ growth: from.crackLength - first, byLoad: from.byLoad, byArea: spent / (width * growth) });
+      const [work, stored] = [moment.work - from.work, moment.stored - from.stored];
+      pieces.push({ from, work, stored, spent: work - stored, growth });
       from = moment;
     }
     // A piece begins at the last state before the crack moves.
@@ -44,9 +67,9 @@ export function resistanceOf(moments: readonly Moment[], width: number, settled 
       from = moment;
   });
   const [end, before] = [moments.at(-1), moments.at(-2)];
-  const piece = points.at(-1);
+  const piece = pieces.at(-1);
   if (settled && end !== undefined && piece !== undefined && end.released === before?.released) {
-    points.push({ growth: end.crackLength - first, byLoad: end.byLoad, byArea: piece.byArea });
+    pieces.push({ ...piece, from: end, end: true });
   }
-  return points;
+  return pieces;
 }

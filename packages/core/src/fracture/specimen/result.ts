@@ -1,7 +1,9 @@
 import { type Note, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
 import type { Model } from './model.js';
-import { resistanceOf } from './resistance.js';
+import { type RowsOfLoad, showPulled } from './pulled-steps.js';
+import { piecesOf, resistanceOf } from './resistance.js';
 import { type RunPlan, run } from './run.js';
 import { verdictOf } from './verdict.js';
 
@@ -17,6 +19,8 @@ export interface Pulled {
   readonly plan: RunPlan;
   readonly width: number;
   byLoad(load: number, crackLength: number): number;
+  /** The formula of `byLoad` in the working, and its inputs. */
+  readonly rows: RowsOfLoad;
   /** Whether the closed form holds at a crack length; where not, the resistance has no points. */
   readonly readable?: (crackLength: number) => boolean;
   /** Length to which a displacement counts as large, m, and what to say of the largest share of it, over all and at an onset. */
@@ -31,11 +35,10 @@ export interface Pulled {
 }
 
 /** Pulls a specimen and says what came of it. */
-export function pull(pulled: Pulled): SpecimenResult {
+export function pull(pulled: Pulled, working?: Working): SpecimenResult {
   const { model, plan, width, byLoad, readable = () => true, straight, notes, ending, sources } = pulled;
   const whole = run(model, plan);
   const { states, zoneLength, energyError, overlap } = whole;
-  const verdict = verdictOf(model, whole, plan);
   const warnings: Note[] = [];
   const largest = (list: readonly { displacement: number; crackLength: number }[]): number =>
     Math.max(...list.map(({ displacement, crackLength }) => displacement / straight.of(crackLength)));
@@ -53,24 +56,31 @@ export function pull(pulled: Pulled): SpecimenResult {
     const percent = (100 * energyError).toFixed(1);
     warnings.push({ level: 'warning', text: `The energy balance is open by ${percent} %.` });
   }
+  const moments = states.map(({ crackLength, load, displacement, work, released = 0 }) => ({
+    crackLength,
+    load,
+    displacement,
+    byLoad: byLoad(load, crackLength),
+    work,
+    stored: (load * displacement) / 2,
+    released,
+  }));
+  const settled = (states.at(-1)?.crackLength ?? 0) < model.longest;
+  const armStrain = Math.max(...states.map((state) => state.armStrain));
+  const armShare = Number.isFinite(model.strainLimit) ? armStrain / model.strainLimit : undefined;
+  const events = whole.events.map(({ from, ...event }) => ({ ...event, byLoad: byLoad(event.load, from), from }));
+  if (working !== undefined) {
+    const pieces = piecesOf(moments, settled).filter(({ from }) => readable(from.crackLength));
+    showPulled({ rows: pulled.rows, events, pieces, width }, working);
+    if (armShare !== undefined) working.step('armShare', { eps_m: armStrain, eps_f: model.strainLimit, x_a: armShare });
+  }
+  const verdict = verdictOf(model, whole, plan, working);
   return {
     states,
-    events: whole.events.map(({ from, ...event }) => ({ ...event, byLoad: byLoad(event.load, from) })),
-    resistance: resistanceOf(
-      states.map(({ crackLength, load, displacement, work, released = 0 }) => ({
-        crackLength,
-        byLoad: byLoad(load, crackLength),
-        work,
-        stored: (load * displacement) / 2,
-        released,
-      })),
-      width,
-      (states.at(-1)?.crackLength ?? 0) < model.longest,
-    ).filter(({ growth }) => readable(start + growth)),
+    events: events.map(({ from: _, ...event }) => event),
+    resistance: resistanceOf(moments, width, settled).filter(({ growth }) => readable(start + growth)),
     peakForce: Math.max(...states.map(({ load }) => load)),
-    ...(Number.isFinite(model.strainLimit) && {
-      armShare: Math.max(...states.map(({ armStrain }) => armStrain)) / model.strainLimit,
-    }),
+    ...(armShare !== undefined && { armShare }),
     zoneLength,
     verdict,
     energyError,

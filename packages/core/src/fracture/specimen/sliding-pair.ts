@@ -10,7 +10,9 @@ export interface SlidingPair {
   readonly S: number;
   /** Distance of their mid-planes, m. */
   readonly H: number;
-  /** Stiffness against sliding with bending left to itself, N/m: 1/B = 1/A* + H²/D, 1/A* = 1/A1 + 1/A2. */
+  /** Stretch stiffness of both against each other, N/m: 1/A* = 1/A1 + 1/A2. */
+  readonly axial: number;
+  /** Stiffness against sliding with bending left to itself, N/m: 1/B = 1/A* + H²/D. */
   readonly B: number;
   /** Stiffness of the bed against sliding per area, N/m³. */
   readonly k: number;
@@ -34,5 +36,5 @@ export function slidingPair([one, two]: readonly [Arm, Arm]): SlidingPair {
   const yielding = ({ thickness: h, shearStiffness }: Arm) => (h * h * 5) / (72 * shearStiffness);
   const k = 1 / (yielding(one) + yielding(two));
   const S = one.shearStiffness + two.shearStiffness;
-  return { D, bonded: D + axial * H * H, S, H, B, k, decay: Math.sqrt(k / B) };
+  return { D, bonded: D + axial * H * H, S, H, axial, B, k, decay: Math.sqrt(k / B) };
 }

@@ -1,3 +1,4 @@
+import type { Working } from '../../working/index.js';
 import type { SpecimenResult, Verdict } from '../types.js';
 import type { Model } from './model.js';
 import type { RowLaw } from './row-law.js';
@@ -16,7 +17,7 @@ const endless = 1e6;
  * would break the arms at a lower load. The bond is next only where an arm breaks before it grows: else it gave way long before, and
  * at its own load. A test that ends before anything does is taken further.
  */
-export function verdictOf(model: Model, asTested: Run, plan: RunPlan): SpecimenResult['verdict'] {
+export function verdictOf(model: Model, asTested: Run, plan: RunPlan, working?: Working): SpecimenResult['verdict'] {
   const whole = asTested.events.length > 0 ? asTested : run(model, { ...plan, displacement: Number.POSITIVE_INFINITY });
   const first = limitedBy(whole) ?? onset(whole);
   // A crack that nothing opens at its tip never grows and breaks nothing.
@@ -27,7 +28,10 @@ export function verdictOf(model: Model, asTested: Run, plan: RunPlan): SpecimenR
   const displacement = farthest * first.displacement;
   const again = run(without(model, first.kind), { ...plan, displacement, untilRow: { load: farthest * first.load } });
   const next = limitedBy(again) ?? (grown ? undefined : onset(again));
-  return next === undefined ? limit : { ...limit, next: next.kind, margin: next.load / first.load };
+  if (next === undefined) return limit;
+  const margin = next.load / first.load;
+  working?.part('limits', first.kind, next.kind).step('nextToGive', { P_f: first.load, P_n: next.load, f_n: margin });
+  return { ...limit, next: next.kind, margin };
 }
 
 interface Limit {

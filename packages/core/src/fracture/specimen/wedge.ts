@@ -1,5 +1,6 @@
 import { type Note, type SourceKey, uniqueNotes } from '../../provenance/index.js';
 import { inMillimetres, requirePositive } from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
 import type { Verdict } from '../types.js';
 import { naturalSplit } from './beam-toughness.js';
 import { type BondLeft, endOfGrowth, requireRoom } from './bond-left.js';
@@ -10,9 +11,11 @@ import type { Model } from './model.js';
 import { openingChain } from './opening-chain.js';
 import { bedStiffness, openingPair, rootLength } from './opening-pair.js';
 import { openingStrain } from './opening-strain.js';
+import { showOpeningPair } from './pair-steps.js';
 import { forceAfter } from './row-law.js';
 import { checkRowsMet, fewPenetrationsNote, mostRowsOf } from './row-limits.js';
 import { settle } from './settle.js';
+import { showNaturalSplit, showSplit } from './split-steps.js';
 import type { WedgeEdge } from './types.js';
 
 /** A row after the edge has been split. */
@@ -71,11 +74,12 @@ const pieces = 60;
  * behind it with F(opening) each. Without rows, for slender arms: G = 9 Δ²/(2 a⁴ (1/D1 + 1/D2)), so a_n⁴ = 9 Δ²/(2 Gc (1/D1 + 1/D2)).
  *
  * @param edge rows with penetrations along the width; see {@link WedgeEdge}
+ * @param working takes down the steps
  * @throws out-of-range a size not above 0, a row outside the depth, a curve that is not one, too many rows; not-admissible see `rowLaw`;
  * not-computable no equilibrium
  * @source derived in docs/theory/specimens.md; bed Kanninen 1973
  */
-export function simulateWedge(edge: WedgeEdge): WedgeResult {
+export function simulateWedge(edge: WedgeEdge, working?: Working): WedgeResult {
   const { arms, width, depth, opening, bondToughness, refine = 1 } = edge;
   checkArms(arms);
   requirePositive('width', width, inMillimetres);
@@ -135,18 +139,28 @@ export function simulateWedge(edge: WedgeEdge): WedgeResult {
       text: `An arm breaks: surface strain ${percent(armStrain)}, limit ${percent(strain.strainLimit)}.`,
     });
   }
+  const shown = rows.map(({ place, law, index }, j) => {
+    const w = state.opening[j] as number;
+    const m = state.largest[j] as number;
+    const force = forceAfter(law, w, m);
+    return { row: index, position: place, opening: w, force, broken: m > law.peak };
+  });
+  if (working !== undefined) {
+    showOpeningPair(arms, pair, working);
+    showNaturalSplit(pair, { width, opening, length: naturalLength }, working);
+    showSplit(pair, width, state, shown, working);
+    if (Number.isFinite(strain.strainLimit)) {
+      const eps_f = strain.strainLimit;
+      working.step('armShare', { eps_m: armStrain, eps_f, x_a: armStrain / eps_f });
+    }
+  }
   return {
     splitLength: state.crackLength,
     arrested,
     ...(near && { atRow: behind.index }),
     naturalLength,
     load: state.load,
-    rows: rows.map(({ place, law, index }, j) => {
-      const w = state.opening[j] as number;
-      const m = state.largest[j] as number;
-      const force = forceAfter(law, w, m);
-      return { row: index, position: place, opening: w, force, broken: m > law.peak };
-    }),
+    rows: shown,
     broken: passings.flatMap(({ row, crackLength }) => {
       const one = rows[row];
       return one === undefined ? [] : [{ kind: one.failure, row: one.index, splitLength: crackLength }];

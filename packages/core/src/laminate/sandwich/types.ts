@@ -34,12 +34,14 @@ export interface Wrinkling {
   readonly ratio?: number;
 }
 
+/** A face of a sandwich, with the stress at which it wrinkles along x and y; m. */
 export interface SandwichFace {
   readonly thickness: number;
   readonly x: Wrinkling;
   readonly y: Wrinkling;
 }
 
+/** The core of a sandwich; m, Pa. */
 export interface SandwichCore {
   readonly thickness: number;
   /** Through the thickness, Pa. */

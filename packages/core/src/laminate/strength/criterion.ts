@@ -3,11 +3,13 @@ import { choice } from '../../problem/index.js';
 /** The failure criteria, in the order in which a report lists them. */
 export const failureCriteria = ['maxStress', 'maxStrain', 'tsaiHill', 'tsaiWu', 'hashin', 'puck'] as const;
 
+/** A failure criterion by its name; see {@link failureCriteria}. */
 export type Criterion = (typeof failureCriteria)[number];
 
 /** Which strengths Tsai-Hill takes: by the sign of each stress, always the tensile ones, or X of the cross term by the sign of σ2. */
 export const tsaiHillVariants = ['sign', 'tensile', 'crossTerm'] as const;
 
+/** Which strengths Tsai-Hill takes: by the sign of each stress, always the tensile ones, or X of the cross term by the sign of σ2. */
 export type TsaiHillVariant = (typeof tsaiHillVariants)[number];
 
 /** Inclinations p⊥∥ of Puck's curve at σ2 = 0, toward tension (`plus`) and compression (`minus`). */

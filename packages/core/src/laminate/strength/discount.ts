@@ -5,6 +5,7 @@ import { layOf } from './lay.js';
 /** What a failed ply loses: `matrix` by its mode, `total` all of its stiffness whatever the mode. */
 export const discounts = ['matrix', 'total'] as const;
 
+/** What a failed ply loses: `matrix` by its mode, `total` all of its stiffness whatever the mode. */
 export type Discount = (typeof discounts)[number];
 
 /** Condition of a ply: whole; its matrix cracked, its fibres whole; failed. */

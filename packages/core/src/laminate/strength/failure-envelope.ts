@@ -18,6 +18,7 @@ import { type WeakestFace, weakestAlong } from './weakest-direction.js';
 /** The six components of a load, in the order x, y, xy of forces and of moments. */
 export const loadComponents = ['Nx', 'Ny', 'Nxy', 'Mx', 'My', 'Mxy'] as const;
 
+/** A force or moment per width that an envelope varies. */
 export type LoadComponent = (typeof loadComponents)[number];
 
 /** What {@link failureEnvelope} draws; heat and moisture act at every point alike. */

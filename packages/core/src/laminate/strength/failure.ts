@@ -1,5 +1,6 @@
 import { choice } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import type { Load } from '../load.js';
 import type { Laminate } from '../types.js';
 import { dependsOnNaming, inRenamedAxes, namingNotes, renamed } from './cloth-naming.js';
@@ -7,6 +8,7 @@ import { type Criterion, failureCriteria, type StrengthOptions } from './criteri
 import { criterionNotes, criterionSources } from './criterion-models.js';
 import { faceStress, unstressed } from './face-stress.js';
 import { laminateStrength } from './laminate-strength.js';
+import { showFirstPly, showLoadAlone } from './failure-steps.js';
 import { type FailureMode, noMode } from './mode.js';
 import { type SolvedLoad, solveLoad } from './solved-load.js';
 import { brokenByResidual } from './strength-ratio.js';
@@ -60,29 +62,38 @@ export function failure(
   return failureUnder(laminate, solveLoad(laminate, load), criterion, options);
 }
 
-/** {@link failure} from responses that are solved already, so that several criteria cost one solution. */
+/**
+ * {@link failure} from responses that are solved already, so that several criteria cost one solution.
+ * @param working takes the steps down, when given: of the faces in parts as `plies.2.top`, of the load without heat and moisture in `loadAlone`
+ */
 export function failureUnder(
   laminate: Laminate,
   { mechanical, residual }: SolvedLoad,
   criterion: Criterion,
   options: StrengthOptions = {},
+  working?: Working,
 ): LaminateFailure {
   choice('criterion', criterion, failureCriteria);
-  const strength = laminateStrength(laminate, criterion, options);
+  const strength = laminateStrength(laminate, criterion, options, working);
   const s = faceStress(mechanical);
   const none = unstressed(laminate);
 
-  const perPly = plyFailures(laminate, criterion, strength, s, residual === undefined ? none : faceStress(residual));
+  const shown = working && { working, residual: residual !== undefined };
+  const rest = residual === undefined ? none : faceStress(residual);
+  const perPly = plyFailures(laminate, criterion, strength, s, rest, shown);
   const first = firstFailure(perPly);
+  if (working !== undefined) showFirstPly(criterion, perPly, first, working);
   const naming = (): Note[] => {
     const other = renamed(laminate);
-    const [t, rest] = [s, residual === undefined ? none : faceStress(residual)].map((one) =>
-      inRenamedAxes(laminate, one),
-    );
-    const plies = plyFailures(other, criterion, laminateStrength(other, criterion, options), t ?? [], rest ?? []);
+    const [t, u] = [inRenamedAxes(laminate, s), inRenamedAxes(laminate, rest)];
+    const plies = plyFailures(other, criterion, laminateStrength(other, criterion, options), t, u);
     return namingNotes(criterion, 'first', first.ratio, firstFailure(plies).ratio);
   };
-  const alone = residual === undefined ? undefined : firstFailure(plyFailures(laminate, criterion, strength, s, none));
+  const withoutResidual = residual === undefined ? undefined : plyFailures(laminate, criterion, strength, s, none);
+  const alone = withoutResidual && firstFailure(withoutResidual);
+  if (working !== undefined && alone !== undefined) {
+    showLoadAlone({ criterion, strength, stress: s, plies: withoutResidual, first: alone }, working.part('loadAlone'));
+  }
   return {
     criterion,
     ...first,

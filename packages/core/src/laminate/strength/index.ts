@@ -9,6 +9,8 @@ export {
 } from './criterion.js';
 export { criterionSources, type RatioFunction, ratioFunctions } from './criterion-models.js';
 export { type Damage, type Discount, discounts } from './discount.js';
+export { faceStress } from './face-stress.js';
+export { showStressOfLoad } from './failure-steps.js';
 export { type FirstFailure, failure, failureUnder, type LaminateFailure, unloaded } from './failure.js';
 export {
   type EnvelopeOptions,

@@ -1,6 +1,7 @@
 import type { Ply } from '../../material/index.js';
 import { fail } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import type { Laminate } from '../types.js';
 import type { Criterion, StrengthOptions } from './criterion.js';
 import { type Lay, layOf } from './lay.js';
@@ -17,6 +18,7 @@ export interface LaminateStrength {
 
 /**
  * The strength constants of every ply of a laminate; Puck judges its unidirectional plies only.
+ * @param working takes down what the criterion makes of the strengths of each ply, when given
  * @throws not-computable when a ply other than a core has no strengths, when no ply has, or when none is one for Puck; as
  *   {@link strengthConstants}
  */
@@ -24,6 +26,7 @@ export function laminateStrength(
   { plies }: Laminate,
   criterion: Criterion,
   options: StrengthOptions,
+  working?: Working,
 ): LaminateStrength {
   const lays = plies.map(layOf);
   const bare: string[] = [];
@@ -32,7 +35,7 @@ export function laminateStrength(
     const { strengths } = ply;
     if (strengths !== undefined) {
       if (criterion !== 'puck' || lays[k] === 'unidirectional') {
-        return strengthConstants({ ...ply, strengths }, criterion, options);
+        return strengthConstants({ ...ply, strengths }, criterion, options, working?.part('plies', k + 1));
       }
       notForPuck.push(ply);
       return undefined;

@@ -9,6 +9,8 @@ export interface WeakestAxes {
   readonly ratio: number;
   readonly stress: Vector3;
   readonly residual: Vector3;
+  /** From axis 1 as the stresses were given, degrees. */
+  readonly direction: number;
 }
 
 const noStress: Vector3 = [0, 0, 0];
@@ -42,6 +44,7 @@ export function weakestAxes(
   const [mean, half] = [(s1 + s2) / 2, (s1 - s2) / 2];
   const d = Math.hypot(half, s12);
   const [cos, sin] = d === 0 ? [1, 0] : [half / d, s12 / d];
+  const principal = (Math.atan2(sin, cos) * 90) / Math.PI;
   const [restMean, restHalf] = [(r1 + r2) / 2, (r1 - r2) / 2];
   // The residual stress in the principal axes of the mechanical one.
   const [q, t] = [restHalf * cos + r12 * sin, r12 * cos - restHalf * sin];
@@ -51,14 +54,15 @@ export function weakestAxes(
     const [a, b, e, f] = [d * co, -d * si, q * co + t * si, t * co - q * si];
     const stress: Vector3 = [mean + a, mean - a, b];
     const residual: Vector3 = [restMean + e, restMean - e, f];
-    return { ratio: ratioOf(...stress, ...residual, c, Number.POSITIVE_INFINITY), stress, residual };
+    const ratio = ratioOf(...stress, ...residual, c, Number.POSITIVE_INFINITY);
+    return { ratio, stress, residual, direction: principal + theta };
   };
 
   // Seen from a principal axis both senses of turning are alike unless the residual stress says otherwise.
   const even = q === 0 && t === 0;
   if (!even) {
     const alone = weakestAxes(criterion, [r1, r2, r12], noStress, c, Number.POSITIVE_INFINITY);
-    if (alone.ratio <= 1) return { ratio: 0, stress: noStress, residual: alone.stress };
+    if (alone.ratio <= 1) return { ...alone, ratio: 0, stress: noStress, residual: alone.stress };
   }
   const tried = Array.from({ length: (even ? 90 : 180) / step + 1 }, (_, i) => at(i * step));
   let weakest = tried.reduce((least, one) => (one.ratio < least.ratio ? one : least));

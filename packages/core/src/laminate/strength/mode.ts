@@ -25,6 +25,7 @@ const words = {
   none: 'none',
 } as const;
 
+/** A way of failing, as a key for programs; {@link FailureMode} has its words. */
 export type ModeKey = keyof typeof words;
 
 /** A way of failing; `fractureAngle` only with Puck between fibres, degrees from the ply's normal plane, 0 upright. */

@@ -1,5 +1,6 @@
 import { choice, fail } from '../../problem/index.js';
 import { type Note, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { StepValues, Working } from '../../working/index.js';
 import { engineeringConstants } from '../engineering-constants.js';
 import type { Load } from '../load.js';
 import { stiffness } from '../stiffness.js';
@@ -41,20 +42,26 @@ const together = 1 + 1e-9;
  *   fibres do; a cloth has fibres both ways: its weft breaks as its warp does, and sheared it keeps E1 and E2; a mat always
  *   loses all) or `total` (E1, E2, G12 whatever fails), `matrix` when not given; `factor` 1e-6 to less than 1, 0.01 when not
  *   given; `collapse` more than 0 to less than 1, 0.1 when not given; the criterion's own choices
+ * @param working takes the steps down, when given: in the parts `progressive.1` and so on
  * @returns steps, and the load-strain curve, strain counted from the cured, unloaded, whole laminate
  * @throws not-computable when a ply has no strengths, a deformation is prescribed, or the load stresses no ply;
  *   not-a-choice; out-of-range; as {@link respond}
  * @source Hahn & Tsai 1974; Jones 1999, ch. 4.7; the end by stiffness is ours
  */
-export function progressiveFailure(laminate: Laminate, load: Load, options: ProgressiveOptions): ProgressiveFailure {
-  const found = follow(laminate, load, options);
+export function progressiveFailure(
+  laminate: Laminate,
+  load: Load,
+  options: ProgressiveOptions,
+  working?: Working,
+): ProgressiveFailure {
+  const found = follow(laminate, load, options, working);
   if (!dependsOnNaming(laminate, found.criterion)) return found;
   const other = follow(renamed(laminate), load, options);
   const naming = namingNotes(found.criterion, 'last', found.lastPly.ratio, other.lastPly.ratio);
   return { ...found, notes: uniqueNotes([...found.notes, ...naming]) };
 }
 
-function follow(laminate: Laminate, load: Load, options: ProgressiveOptions): ProgressiveFailure {
+function follow(laminate: Laminate, load: Load, options: ProgressiveOptions, working?: Working): ProgressiveFailure {
   const criterion = choice('criterion', options.criterion, failureCriteria);
   const discount = choice('discount', options.discount ?? 'matrix', discounts);
   const factor = checkedShare('factor', options.factor ?? 0.01, 1e-6);
@@ -76,6 +83,7 @@ function follow(laminate: Laminate, load: Load, options: ProgressiveOptions): Pr
     const next = weakest(plies)?.ratio;
     if (next === undefined) break;
     const cascade = steps.length > 0 && next <= reached * together;
+    const R_before = reached;
     reached = Math.max(reached, next);
     const failing = plies.filter(({ ratio }) => ratio !== undefined && ratio <= next * together);
     const before = pointAt(start, state, reached);
@@ -84,6 +92,15 @@ function follow(laminate: Laminate, load: Load, options: ProgressiveOptions): Pr
     state = damageState(laminate, split, damage, factor);
     share = start.work / state.work;
     const after = pointAt(start, state, reached);
+    const part = working?.part('progressive', steps.length + 1);
+    if (part !== undefined) {
+      const found = { R_before, R_ply: next, R_now: reached, W_whole: start.work, W_now: state.work, s_left: share };
+      part.step(
+        'progressiveStep',
+        found,
+        changed.map(({ ply }) => leftOf(ply, state)),
+      );
+    }
     if (!cascade) curve.push(before);
     if (share >= collapse) curve.push(after);
     steps.push({
@@ -122,6 +139,12 @@ function follow(laminate: Laminate, load: Load, options: ProgressiveOptions): Pr
     notes: uniqueNotes(notes),
     sources: uniqueSources(laminate.sources, ['jones-1999', 'hahn-tsai-1974'], criterionSources[criterion]),
   };
+}
+
+/** What a failing ply keeps of its constants. */
+function leftOf(n_ply: number, { laminate }: DamageState): StepValues {
+  const { E1 = 0, E2 = 0, G12 = 0, nu12 = 0 } = laminate.plies[n_ply - 1] ?? {};
+  return { n_ply, E1, E2, G12, nu12 };
 }
 
 /** What becomes of a failing ply. */

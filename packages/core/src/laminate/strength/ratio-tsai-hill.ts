@@ -30,7 +30,8 @@ export function tsaiHillRatio(
   );
 }
 
-function sector(
+/** The ratio in one sector of signs, 1 or -1 each; Infinity when the limit is not reached there. */
+export function sector(
   sign1: number,
   sign2: number,
   s1: number,

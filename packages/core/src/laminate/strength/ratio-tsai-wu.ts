@@ -27,7 +27,7 @@ export function tsaiWuRatio(
 }
 
 /** What the mechanical and the residual stress together add per unit of R. */
-function mixed(
+export function mixed(
   s1: number,
   s2: number,
   s12: number,
@@ -40,6 +40,11 @@ function mixed(
 }
 
 /** The criterion's left side for the residual stress alone. */
-function residual(r1: number, r2: number, r12: number, { F1, F2, F11, F22, F66, F12 }: StrengthConstants): number {
+export function residual(
+  r1: number,
+  r2: number,
+  r12: number,
+  { F1, F2, F11, F22, F66, F12 }: StrengthConstants,
+): number {
   return F1 * r1 + F2 * r2 + F11 * r1 * r1 + F22 * r2 * r2 + F66 * r12 * r12 + 2 * F12 * r1 * r2;
 }

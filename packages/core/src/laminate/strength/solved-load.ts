@@ -1,3 +1,4 @@
+import type { Working } from '../../working/index.js';
 import type { Load } from '../load.js';
 import { type Response, respond } from '../respond.js';
 import type { Laminate } from '../types.js';
@@ -13,12 +14,13 @@ export interface SolvedLoad {
 
 /**
  * Both parts of the response of a laminate to a load; they add up to the response to the whole.
+ * @param working takes down the response to heat and moisture alone in the part `residual`, when given
  * @throws as {@link respond}
  */
-export function solveLoad(laminate: Laminate, load: Load): SolvedLoad {
+export function solveLoad(laminate: Laminate, load: Load, working?: Working): SolvedLoad {
   const { mechanical, residual } = splitLoad(load);
   return {
     mechanical: respond(laminate, mechanical),
-    residual: residual === undefined ? undefined : respond(laminate, residual),
+    residual: residual === undefined ? undefined : respond(laminate, residual, working?.part('residual')),
   };
 }

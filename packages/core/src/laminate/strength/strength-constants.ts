@@ -1,7 +1,8 @@
 import type { Ply, Strengths } from '../../material/index.js';
 import { choice, fail } from '../../problem/index.js';
+import type { Working } from '../../working/index.js';
 import { type Criterion, puckInclination, type StrengthOptions, tsaiHillVariants } from './criterion.js';
-import { type TsaiWuCoefficients, tsaiWuCoefficients } from './tsai-wu-coefficients.js';
+import { type TsaiWuCoefficients, tsaiWuCoefficients, usualF12star } from './tsai-wu-coefficients.js';
 
 /**
  * Everything that the ratio functions need of one material, as one flat record of numbers: computed once, then read at
@@ -35,6 +36,7 @@ export type StrengthPly = Pick<Ply, 'E1' | 'E2' | 'nu12'> & { readonly name?: st
  *
  * @param ply moduli and strengths, Pa, strengths all positive
  * @param criterion whose own options are checked; the constants of the others are there too
+ * @param working takes down what the criterion makes of the strengths, when given
  * @throws out-of-range for a strength that is not positive, |F12*| of 1 or more, an alpha outside 0 to 1, a shear strength
  *   that is not positive, an inclination below 0 or p⊥∥(+) of S/Yt or more; not-a-choice for an unknown name
  * @source Tsai & Wu 1971; Hashin 1980; Puck & Schürmann 1998
@@ -43,6 +45,7 @@ export function strengthConstants(
   { E1, E2, nu12, name, strengths }: StrengthPly,
   criterion: Criterion,
   options: StrengthOptions = {},
+  working?: Working,
 ): StrengthConstants {
   const { Xt, Xc, Yt, Yc, S } = strengths;
   for (const [symbol, value] of Object.entries({ Xt, Xc, Yt, Yc, S })) positive(symbol, value);
@@ -56,7 +59,7 @@ export function strengthConstants(
   // The printed RA = S/(2p) (√(1 + 2p Yc/S) - 1), without its 0/0 at p = 0.
   const RA = Yc / (1 + Math.sqrt(1 + (2 * p.minus * Yc) / S));
   const pAcross = (p.minus * RA) / S;
-  return {
+  const found = {
     Xt,
     Xc,
     Yt,
@@ -76,6 +79,24 @@ export function strengthConstants(
     RA,
     shearAtJoint: S * Math.sqrt(1 + 2 * pAcross),
   };
+  if (working !== undefined) showConstants(found, criterion, options, working);
+  return found;
+}
+
+/** Takes down the constants that a criterion has beside the strengths. */
+function showConstants(c: StrengthConstants, criterion: Criterion, options: StrengthOptions, working: Working): void {
+  const { Xt, Xc, Yt, Yc, S, F1, F2, F11, F22, F66, F12, pMinus, pAcross } = c;
+  if (criterion === 'tsaiWu') {
+    const F12star = options.F12star ?? usualF12star;
+    working.step('tsaiWuCoefficients', { Xt, Xc, Yt, Yc, S, F12star, F1, F2, F11, F22, F66, F12 });
+  }
+  if (criterion === 'hashin' && options.transverseShearStrength === undefined) {
+    working.step('hashinShear', { Yc, S_T: c.ST });
+  }
+  if (criterion === 'puck') {
+    const plane = { R_A: c.RA, p_across: pAcross, tau_c: c.shearAtJoint };
+    working.step('puckConstants', { Yc, S, p_minus: pMinus, ...plane });
+  }
 }
 
 function positive(name: string, value: number): void {

@@ -5,6 +5,7 @@ import { type Criterion, failureCriteria, type StrengthOptions } from './criteri
 import { criterionNotes, criterionSources, ratioFunctions } from './criterion-models.js';
 import type { Lay } from './lay.js';
 import { weakestAxes } from './mat-ratio.js';
+import { type ShownPoint, showMatPoint, showPointFailure } from './point-steps.js';
 import { type FailureMode, modeAt, noMode } from './mode.js';
 import { type StrengthConstants, type StrengthPly, strengthConstants } from './strength-constants.js';
 
@@ -23,20 +24,25 @@ export interface StrengthRatio extends PointFailure {
 
 export const noStress: Vector3 = [0, 0, 0];
 
-/** The ratio and the mode at one point, without notes. */
+/** The ratio and the mode at one point, without notes; the steps go where `shown` says. */
 export function pointFailure(
   criterion: Criterion,
   s: Vector3,
   r: Vector3,
   c: StrengthConstants,
   lay: Lay = 'unidirectional',
+  shown?: ShownPoint,
 ): PointFailure {
   if (lay === 'mat') {
-    const { ratio, stress, residual } = weakestAxes(criterion, s, r, c, Number.POSITIVE_INFINITY);
+    const weakest = weakestAxes(criterion, s, r, c, Number.POSITIVE_INFINITY);
+    const { ratio, stress, residual } = weakest;
+    if (shown !== undefined) showMatPoint(criterion, s, r, c, weakest, shown);
     return failureAt(criterion, ratio, stress, residual, c, lay);
   }
   const ratio = ratioFunctions[criterion](s[0], s[1], s[2], r[0], r[1], r[2], c, Number.POSITIVE_INFINITY);
-  return failureAt(criterion, ratio, s, r, c, lay);
+  const found = failureAt(criterion, ratio, s, r, c, lay);
+  if (shown !== undefined) showPointFailure(criterion, s, r, c, found, shown);
+  return found;
 }
 
 function failureAt(

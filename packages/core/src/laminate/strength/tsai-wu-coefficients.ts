@@ -11,6 +11,9 @@ export interface TsaiWuCoefficients {
   readonly F12: number;
 }
 
+/** The interaction when none is chosen. */
+export const usualF12star = -0.5;
+
 /**
  * Coefficients of the Tsai-Wu criterion.
  *
@@ -22,7 +25,7 @@ export interface TsaiWuCoefficients {
  * @throws out-of-range when F12* is not between -1 and 1
  * @source Tsai & Wu 1971; F12* = -1/2 as in Tsai & Hahn 1980
  */
-export function tsaiWuCoefficients({ Xt, Xc, Yt, Yc, S }: Strengths, F12star = -0.5): TsaiWuCoefficients {
+export function tsaiWuCoefficients({ Xt, Xc, Yt, Yc, S }: Strengths, F12star = usualF12star): TsaiWuCoefficients {
   if (!(Math.abs(F12star) < 1)) {
     fail({
       code: 'out-of-range',

@@ -2,8 +2,10 @@ import type { Laminate } from '../types.js';
 import type { Criterion } from './criterion.js';
 import type { FaceStress } from './face-stress.js';
 import type { LaminateStrength } from './laminate-strength.js';
+import type { ShownPoint } from './point-steps.js';
 import { type PointFailure, pointFailure } from './strength-ratio.js';
 
+/** A face of a ply: `top` toward the tool (the smaller z), `bottom` toward the bag. */
 export type Face = 'top' | 'bottom';
 
 /** A ply's two faces; its own ratio and mode are those of the weaker one. */
@@ -33,19 +35,21 @@ export function plyFailure({ plies }: Laminate, k: number, top: PointFailure, bo
   return { ply: k + 1, name, angle, face, ...(face === 'bottom' ? bottom : top), top, bottom };
 }
 
-/** Every ply that has strengths, from the tool side on. */
+/** Every ply that has strengths, from the tool side on; the steps go into the parts `plies.2.top` and so on of what is shown. */
 export function plyFailures(
   laminate: Laminate,
   criterion: Criterion,
   { constants, lays }: LaminateStrength,
   mechanical: readonly FaceStress[],
   residual: readonly FaceStress[],
+  shown?: ShownPoint,
 ): PlyFailure[] {
   return constants.flatMap((c, k) => {
     const s = mechanical[k];
     const r = residual[k];
     if (c === undefined || s === undefined || r === undefined) return [];
-    const at = (face: Face): PointFailure => pointFailure(criterion, s[face], r[face], c, lays[k]);
+    const part = (face: Face) => shown && { ...shown, working: shown.working.part('plies', k + 1, face) };
+    const at = (face: Face): PointFailure => pointFailure(criterion, s[face], r[face], c, lays[k], part(face));
     return [plyFailure(laminate, k, at('top'), at('bottom'))];
   });
 }

@@ -14,6 +14,7 @@ import { openingWork } from './opening-law.js';
 import { sampleRod } from './rod.js';
 import { openingAt } from './slip.js';
 
+/** How many samples are drawn, and from which seed. */
 export interface SamplingOptions {
   /** Whole, 10 to 100 000; 1000 when not given. */
   readonly samples?: number;

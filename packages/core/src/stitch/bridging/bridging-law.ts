@@ -1,5 +1,6 @@
 import { fail } from '../../problem/index.js';
 import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import type { BridgingLaw } from '../bridging-types.js';
 import { assumptions, furtherSources } from './assumptions.js';
 import type { BridgingInput, BridgingPath } from './bridging-input.js';
@@ -8,7 +9,8 @@ import type { BridgingModel } from './bridging-sides.js';
 import { checkModel } from './check-model.js';
 import { areaUnder, peakOf } from './curve.js';
 import { type GivingWay, givingWay } from './failure-sites.js';
-import { openingCurve } from './opening-law.js';
+import { showGivingWay, showPath, showWork } from './law-steps.js';
+import { openingCurve, openingWork } from './opening-law.js';
 import { type BridgingState, type CrackMovement, curveAlong, followPath, straightPath } from './path-law.js';
 
 /** The law along a path other than pure opening: `opening` is the length of the path, `force` the force along it; their area is the work of both tractions. */
@@ -24,18 +26,20 @@ const slidingSources: readonly SourceKey[] = [...openingSources, 'cox-1999', 'ma
  *
  * Slip with constant friction q from the crack plane outward, w = sum F^2/(2 EA q); stretch of the full length once slip has reached the anchor,
  * (F h - q h^2/2)/EA; rupture in the crack plane at eta_s F_t or at an anchor at eta_a F_t + q h; after an anchor breaks, or where there is none,
- * pull-out F = q (h - slip). Bends that yield: {@link yieldingBend}. Sliding: the thread as a string in a bed that yields, see {@link deflected}. Not covered: bending of rods, snubbing,
+ * pull-out F = q (h - slip). Bends that yield: `yieldingBend`. Sliding: the thread as a string in a bed that yields, see `deflected`. Not covered: bending of rods, snubbing,
  * friction between crack faces, unloading.
+ * @param working takes down the steps
  * @returns force in N against opening in m; along another path the force along it against its length, with the states
  * @throws out-of-range angle not in 0 to 90 degrees; a history that is empty, not finite or falls; neither anchor nor friction; see {@link bridgingModel}
  * @throws missing-key thread without tenacity or modulus
  * @source Jain and Mai 1994, shear-lag with constant friction; sliding after Cox 1999; algebra in docs/theory/bridging.md
  */
-export function bridgingLaw(input: BridgingInput & { readonly path: BridgingPath }): PathLaw;
-export function bridgingLaw(input: BridgingInput): BridgingLaw;
-export function bridgingLaw(input: BridgingInput): BridgingLaw | PathLaw {
-  const { model, notes } = bridgingModel(input);
-  const law = lawOf(model, input.path, [...notes, ...assumptions(input)]);
+export function bridgingLaw(input: BridgingInput & { readonly path: BridgingPath }, working?: Working): PathLaw;
+export function bridgingLaw(input: BridgingInput, working?: Working): BridgingLaw;
+export function bridgingLaw(input: BridgingInput, working?: Working): BridgingLaw | PathLaw {
+  const { model, notes } = bridgingModel(input, working);
+  if (working !== undefined) showGivingWay(model, working);
+  const law = lawOf(model, input.path, [...notes, ...assumptions(input)], working);
   const more = furtherSources(input);
   return more.length === 0 ? law : { ...law, sources: uniqueSources(law.sources, more) };
 }
@@ -44,7 +48,12 @@ export function bridgingLaw(input: BridgingInput): BridgingLaw | PathLaw {
  * The law of a penetration whose sides are given directly: a pin, or a thread described by its own numbers. See {@link bridgingLaw}.
  * @throws out-of-range as {@link bridgingLaw}; a side's depth, stiffness, bed or the strength in the plane not above 0, another number below 0, any not finite
  */
-export function lawOf(model: BridgingModel, path?: BridgingPath, notes: readonly Note[] = []): BridgingLaw | PathLaw {
+export function lawOf(
+  model: BridgingModel,
+  path?: BridgingPath,
+  notes: readonly Note[] = [],
+  working?: Working,
+): BridgingLaw | PathLaw {
   checkModel(model);
   const way = givingWay(model);
   if (!(way.force > 0)) {
@@ -58,12 +67,14 @@ export function lawOf(model: BridgingModel, path?: BridgingPath, notes: readonly
     const curve = openingCurve(model, way);
     const { force } = way;
     const at = curve.opening[curve.force.indexOf(force)] ?? 0;
+    const work = areaUnder(curve);
+    if (working !== undefined) showWork(work, openingWork(model, way), working);
     // Field by field: a spread takes longer than the whole curve.
     return {
       opening: curve.opening,
       force: curve.force,
       peak: { force, opening: at },
-      work: areaUnder(curve),
+      work,
       failure: way.failure,
       notes: uniqueNotes(notes),
       sources: openingSources,
@@ -71,10 +82,12 @@ export function lawOf(model: BridgingModel, path?: BridgingPath, notes: readonly
   }
   const states = followPath(model, movements(model, path, way), way);
   const curve = curveAlong(states);
+  const [peak, work] = [peakOf(curve), areaUnder(curve)];
+  if (working !== undefined) showPath(model, way, { peak, work, states }, path, working);
   return {
     ...curve,
-    peak: peakOf(curve),
-    work: areaUnder(curve),
+    peak,
+    work,
     failure: way.failure,
     states,
     notes: uniqueNotes([...notes, ...pathNotes(model, states, way)]),

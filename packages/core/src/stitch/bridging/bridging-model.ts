@@ -1,11 +1,13 @@
 import { fail } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import { inMillimetres, requirePositive } from '../check.js';
 import { hasUnderThread, type StitchType } from '../stitch-type.js';
 import type { Thread } from '../types.js';
 import { type BridgingParameters, bridgingParameters } from './bridging-parameters.js';
 import type { BridgingModel, BridgingSide } from './bridging-sides.js';
 import { type Bundle, bundleOf } from './bundle.js';
+import { showBundle, showSide } from './model-steps.js';
 import { type RodInput, rodModel } from './rod.js';
 import { yieldingBend } from './yielding-bend.js';
 
@@ -68,13 +70,16 @@ function sideOf(bundle: Bundle, depth: number, end: End, { parameters, bends, ha
  * A crack between a face and a lock inside the stack crosses the thread of that side and has face and lock as anchors. A lock that lies within
  * one leg's diameter of the plane lies in it: then each side has its own thread, held at its face, and the lock is what breaks in the plane.
  * @throws missing-key thread without tenacity or modulus; out-of-range thickness not above 0, crack plane not between the faces, a parameter
- * outside its range or a pitch not above 0, see {@link checkThread}, {@link rodModel}; contradiction bedding-in given for bends that yield
+ * outside its range or a pitch not above 0, see `checkThread`, `rodModel`; contradiction bedding-in given for bends that yield
  */
-export function bridgingModel(input: PenetrationInput | RodInput): {
+export function bridgingModel(
+  input: PenetrationInput | RodInput,
+  working?: Working,
+): {
   readonly model: BridgingModel;
   readonly notes: readonly Note[];
 } {
-  if ('kind' in input) return rodModel(input);
+  if ('kind' in input) return rodModel(input, working);
   const { type, thickness, needleThread } = input;
   requirePositive('thickness', thickness, inMillimetres);
   const crackDepth = input.crackDepth ?? thickness / 2;
@@ -110,26 +115,48 @@ export function bridgingModel(input: PenetrationInput | RodInput): {
   }
   const toLock = lock - crackDepth;
   const rest = thickness - crackDepth;
-  const model = (sides: BridgingModel['sides'], crackStrength: number) => ({
-    model: { sides, crackStrength, siteScatter: parameters.siteScatter },
-    notes,
-  });
-  if (type.lockDepth < 1 && Math.abs(toLock) < Math.max(above.legDiameter, below.legDiameter)) {
+  const inside = type.lockDepth < 1;
+  const geometry = { h: thickness, z_c: crackDepth };
+  const toTheLock = { ...geometry, f_l: type.lockDepth, z_l: lock };
+  const model = (first: Leg, second: Leg, crackStrength: number) => {
+    const sides: BridgingModel['sides'] = [sideOf(...first, setting), sideOf(...second, setting)];
+    if (working !== undefined) {
+      for (const [i, [bundle, depth, end]] of [first, second].entries()) {
+        const room = Math.min(depth, setting.halfPitch ?? depth);
+        showSide(sides[i === 0 ? 0 : 1], bundle, parameters, end, room, working.part('sides', i + 1));
+      }
+    }
+    return { model: { sides, crackStrength, siteScatter: parameters.siteScatter }, notes };
+  };
+  if (inside && Math.abs(toLock) < Math.max(above.legDiameter, below.legDiameter)) {
     notes.push({ level: 'assumption', text: 'the lock lies in the plane of the crack: it is what breaks there' });
-    return model(
-      [sideOf(above, crackDepth, top, setting), sideOf(below, rest, bottom, setting)],
-      parameters.anchorEfficiency * Math.min(above.strength, below.strength),
-    );
+    const F_c = parameters.anchorEfficiency * Math.min(above.strength, below.strength);
+    if (working !== undefined) {
+      working.step('legsAtLock', { ...toTheLock, l_1: crackDepth, l_2: rest });
+      showBundle(type.legsAbove, threads, parameters, above, working.part('sides', 1));
+      showBundle(type.legsBelow, threads, parameters, below, working.part('sides', 2));
+    }
+    const found = model([above, crackDepth, top], [below, rest, bottom], F_c);
+    working?.step('lockSite', { eta_a: parameters.anchorEfficiency, F_t1: above.strength, F_t2: below.strength, F_c });
+    return found;
   }
   const crossed = toLock > 0 ? above : below;
-  const inside = type.lockDepth < 1;
-  const upper: readonly [number, End] = toLock > 0 ? [crackDepth, top] : [-toLock, 'lock'];
-  const lower: readonly [number, End] = toLock > 0 && inside ? [toLock, 'lock'] : [rest, bottom];
-  return model(
-    [sideOf(crossed, ...upper, setting), sideOf(crossed, ...lower, setting)],
-    parameters.sewnEfficiency * crossed.strength,
-  );
+  const upper: Leg = toLock > 0 ? [crossed, crackDepth, top] : [crossed, -toLock, 'lock'];
+  const lower: Leg = toLock > 0 && inside ? [crossed, toLock, 'lock'] : [crossed, rest, bottom];
+  const F_c = parameters.sewnEfficiency * crossed.strength;
+  if (working !== undefined) {
+    const lengths = { l_1: upper[1], l_2: lower[1] };
+    if (!inside) working.step('legsFaceToFace', { ...geometry, ...lengths });
+    else working.step(toLock > 0 ? 'legsAboveLock' : 'legsBelowLock', { ...toTheLock, ...lengths });
+    showBundle(toLock > 0 ? type.legsAbove : type.legsBelow, threads, parameters, crossed, working);
+  }
+  const found = model(upper, lower, F_c);
+  working?.step('crackSite', { eta_s: parameters.sewnEfficiency, F_t: crossed.strength, F_c });
+  return found;
 }
+
+/** The legs on one side, their length to the end, and what holds them there. */
+type Leg = readonly [bundle: Bundle, depth: number, end: End];
 
 function settingOf({ bends, pitch, parameters: given }: PenetrationInput, parameters: BridgingParameters): Setting {
   if (bends === 'yielding' && given?.beddingIn !== undefined) {

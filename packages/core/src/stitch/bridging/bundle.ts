@@ -39,31 +39,37 @@ function needed(thread: Thread, name: 'tenacity' | 'modulus'): number {
   );
 }
 
-/**
- * The legs in one hole as one bundle: EA = sum n t m; strength EA times the least breaking strain, so that of unlike threads the first to
- * break counts; q = friction times a tight cord around the legs, (pi + 2 (n - 1)) d; sideways p0 times the bearing width.
- * @throws missing-key thread without tenacity or modulus; out-of-range see {@link checkThread}
- */
-export function bundleOf(
-  legs: Legs,
-  threads: { readonly needle: Thread; readonly under: Thread },
-  parameters: BridgingParameters,
-): Bundle {
-  const strands: readonly Strand[] = [
+type Threads = Readonly<Record<'needle' | 'under', Thread>>;
+
+const modulusOf = (thread: Thread, { modulusFactor }: BridgingParameters) => needed(thread, 'modulus') * modulusFactor;
+const tenacityOf = (thread: Thread, { tenacityFactor }: BridgingParameters) =>
+  needed(thread, 'tenacity') * tenacityFactor;
+const diameterOf = (thread: Thread, { packing }: BridgingParameters) =>
+  threadDiameter(thread.packing === undefined ? { ...thread, packing } : thread);
+
+/** The threads that have legs in a hole. */
+const strandsOf = (legs: Legs, threads: Threads): readonly Strand[] =>
+  [
     { thread: threads.needle, legs: legs.needle },
     { thread: threads.under, legs: legs.under },
   ].filter((strand) => strand.legs > 0);
+
+/**
+ * The legs in one hole as one bundle: EA = sum n t m; strength EA times the least breaking strain, so that of unlike threads the first to
+ * break counts; q = friction times a tight cord around the legs, (pi + 2 (n - 1)) d; sideways p0 times the bearing width.
+ * @throws missing-key thread without tenacity or modulus; out-of-range see `checkThread`
+ */
+export function bundleOf(legs: Legs, threads: Threads, parameters: BridgingParameters): Bundle {
   let [count, axialStiffness, diameters, squares] = [0, 0, 0, 0];
   let breakingStrain = Number.POSITIVE_INFINITY;
-  for (const { thread, legs: n } of strands) {
-    const modulus = needed(thread, 'modulus') * parameters.modulusFactor;
-    const tenacity = needed(thread, 'tenacity') * parameters.tenacityFactor;
-    const d = threadDiameter(thread.packing === undefined ? { ...thread, packing: parameters.packing } : thread);
+  for (const { thread, legs: n } of strandsOf(legs, threads)) {
+    const modulus = modulusOf(thread, parameters);
+    const d = diameterOf(thread, parameters);
     count += n;
     axialStiffness += n * thread.linearDensity * modulus;
     diameters += n * d;
     squares += n * d * d;
-    breakingStrain = Math.min(breakingStrain, tenacity / modulus);
+    breakingStrain = Math.min(breakingStrain, tenacityOf(thread, parameters) / modulus);
   }
   const legDiameter = diameters / count;
   return {
@@ -75,3 +81,31 @@ export function bundleOf(
     lateralResistance: parameters.bearingPressure * parameters.bearingWidth * Math.sqrt(squares),
   };
 }
+
+/** One thread of a bundle with what the model makes of its numbers. */
+interface BundledStrand extends Strand {
+  /** As in the laminate, N/(kg/m). */
+  readonly modulus: number;
+  readonly breakingStrain: number;
+  /** m */
+  readonly diameter: number;
+  readonly packing: number;
+}
+
+/** The threads of `bundleOf`, each by itself, for its working. */
+export const bundledStrands = (
+  legs: Legs,
+  threads: Threads,
+  parameters: BridgingParameters,
+): readonly BundledStrand[] =>
+  strandsOf(legs, threads).map((strand) => {
+    const { thread } = strand;
+    const modulus = modulusOf(thread, parameters);
+    return {
+      ...strand,
+      modulus,
+      breakingStrain: tenacityOf(thread, parameters) / modulus,
+      diameter: diameterOf(thread, parameters),
+      packing: thread.packing ?? parameters.packing,
+    };
+  });

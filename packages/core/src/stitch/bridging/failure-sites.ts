@@ -6,8 +6,12 @@ export interface GivingWay {
   /** Force in the crack plane at which the weakest site gives way, N. */
   readonly force: number;
   readonly failure: BridgingFailure;
-  /** Of either side; the rest of the stitches breaks in the plane of the crack. */
+  /** Of either side. */
   readonly pullOut: readonly [PullOut, PullOut];
+  /** Of the stitches that break in the plane of the crack. */
+  readonly crackShare: number;
+  /** Weibull exponent of the strength of a site; infinite without scatter. */
+  readonly exponent: number;
 }
 
 /** Stitches that pull out of one side. */
@@ -19,7 +23,7 @@ export interface PullOut {
 }
 
 /** Force in the crack plane at which the anchor gives way, or the leg without one slips: anchor strength + q h. */
-function anchorLimit({ anchorStrength, slipResistance, depth }: BridgingSide): number {
+export function anchorLimit({ anchorStrength, slipResistance, depth }: BridgingSide): number {
   return anchorStrength + slipResistance * depth;
 }
 
@@ -44,6 +48,8 @@ export function givingWay({ sides, crackStrength, siteScatter }: BridgingModel):
     force,
     failure: crackStrength <= Math.min(...limits) ? 'threadAtCrack' : atAnchor,
     pullOut: [pulled(sides[0], first / sum, force), pulled(sides[1], second / sum, force)],
+    crackShare: crack / sum,
+    exponent,
   };
 }
 

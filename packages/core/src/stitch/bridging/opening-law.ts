@@ -87,10 +87,10 @@ function slipsOf({ sides }: BridgingModel, { pullOut }: GivingWay): readonly num
  * q h^2/2 of the share of stitches that pull out.
  */
 export function openingWork(model: BridgingModel, way: GivingWay = givingWay(model)): number {
-  let work = 0;
-  for (const i of [0, 1] as const) {
-    const side = model.sides[i];
-    work += stretchWork(side, way.force) + (way.pullOut[i].share * way.pullOut[i].resistance * side.depth ** 2) / 2;
-  }
-  return work;
+  return sideWork(model.sides[0], way, 0) + sideWork(model.sides[1], way, 1);
+}
+
+/** The part of `openingWork` that a side takes, J. */
+export function sideWork(side: BridgingModel['sides'][0], way: GivingWay, i: 0 | 1): number {
+  return stretchWork(side, way.force) + (way.pullOut[i].share * way.pullOut[i].resistance * side.depth ** 2) / 2;
 }

@@ -1,10 +1,12 @@
 import { cosDegrees } from '../../numeric/index.js';
 import { fail } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import { inMillimetres, requireNotNegative, requirePositive } from '../check.js';
 import { bridgingPriors, rodPriors } from '../priors.js';
 import { samplePrior } from '../sample-prior.js';
 import type { BridgingModel, BridgingSide } from './bridging-sides.js';
+import { anchorLimit } from './failure-sites.js';
 
 const priors = {
   ...rodPriors,
@@ -63,7 +65,10 @@ function parametersOf(given: Partial<RodParameters> = {}): RodParameters {
  * @throws out-of-range diameter, modulus, strength or an embedded length not above 0; lean not in 0 to 45 degrees; a parameter outside its range
  * @source book account of both limits Tong, Mouritz and Bannister 2002; friction at the mouth as of a rope around a bollard
  */
-export function rodModel(input: RodInput): { readonly model: BridgingModel; readonly notes: readonly Note[] } {
+export function rodModel(
+  input: RodInput,
+  working?: Working,
+): { readonly model: BridgingModel; readonly notes: readonly Note[] } {
   const { diameter: d, modulus, strength, embedded, lean = 0 } = input;
   requirePositive('diameter of the rod', d, inMillimetres);
   requirePositive('modulus of the rod', modulus, (E) => `${E / 1e9} GPa`);
@@ -87,12 +92,14 @@ export function rodModel(input: RodInput): { readonly model: BridgingModel; read
     anchorStrength: 0,
     anchorCompliance: 0,
   });
+  const model: BridgingModel = {
+    sides: [side(embedded[0]), side(embedded[1])],
+    crackStrength: strength * area,
+    siteScatter: parameters.siteScatter,
+  };
+  if (working !== undefined) showRod(input, parameters, turned, model, working);
   return {
-    model: {
-      sides: [side(embedded[0]), side(embedded[1])],
-      crackStrength: strength * area,
-      siteScatter: parameters.siteScatter,
-    },
+    model,
     notes: [
       {
         level: 'assumption',
@@ -101,6 +108,24 @@ export function rodModel(input: RodInput): { readonly model: BridgingModel; read
       },
     ],
   };
+}
+
+/** Takes down a rod as a penetration. */
+function showRod(
+  { diameter: d_R, modulus: E_R, strength: sigma_R, embedded: [h_1, h_2], lean = 0 }: RodInput,
+  parameters: RodParameters,
+  f_m: number,
+  { sides, crackStrength: F_c }: BridgingModel,
+  working: Working,
+): void {
+  const [{ axialStiffness: EA_l, slipResistance: q_l, lateralResistance: q_n, depth: l_1 }, { depth: l_2 }] = sides;
+  const rod = { d_R, E_R, sigma_R, h_1, h_2, alpha_R: lean, tau_R: parameters.frictionStress };
+  const bed = { mu_R: parameters.snubbing, p_0: parameters.bearingPressure, f_w: parameters.bearingWidth };
+  working.step('rodInHole', { ...rod, ...bed, f_m, EA_l, q_l, q_n, l_1, l_2, F_c });
+  for (const [i, side] of sides.entries()) {
+    const { anchorStrength: F_a, depth: l_s } = side;
+    working.part('sides', i + 1).step('sideGivesWay', { F_a, q_l, l_s, F_s: anchorLimit(side) });
+  }
 }
 
 /** Says which parameters of a rod were assumed. */

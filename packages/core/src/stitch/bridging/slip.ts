@@ -7,7 +7,7 @@ import { bendWork, letGo } from './yielding-bend.js';
  * its bend yields, what that lets go.
  * @param force N, 0 or above
  */
-function drawnOut(side: BridgingSide, force: number): number {
+export function drawnOut(side: BridgingSide, force: number): number {
   const { axialStiffness: EA, slipResistance: q, depth: h } = side;
   const held = q * h;
   if (force <= held) return force === 0 ? 0 : (force * force) / (2 * EA * q);

@@ -17,6 +17,8 @@ export interface YieldingBend {
   readonly from: number;
   /** Force from which the arc finds no more room, N, not below `from`. */
   readonly to: number;
+  /** Force per length of the bends at which the face yields, N/m. */
+  readonly resistance?: number;
   /** Length of thread set free per force between the two, m/N. */
   readonly compliance: number;
   /** Share of the force that friction around the bend passes on to the thread on the face, 0 to 1. */
@@ -46,6 +48,7 @@ export function yieldingBend(
   const resistance = parameters.bearingPressure * parameters.faceConfinement * parameters.bearingWidth * legs * d;
   const from = resistance * parameters.bendRadius * d;
   const bend = {
+    resistance,
     from,
     to: Math.max(from, resistance * Math.min(room, halfPitch ?? room)),
     compliance: cutCorner / resistance,
@@ -61,28 +64,42 @@ export function floatLimit({ passed, float }: YieldingBend): number {
   return float === undefined ? 0 : (float.slipResistance * float.length) / passed;
 }
 
-/** Length of thread that a bend lets go under a force S at it, m: C (S - S_0) while the face yields, and the float's e(S_f), S_f = S x passed. */
+/** Length of thread that a bend lets go under a force S at it, m: that of the corner cut, and what the float gives. */
 export function letGo(bend: YieldingBend, force: number): number {
-  const { from, to, compliance, passed, float } = bend;
-  const cut = compliance * (Math.min(Math.max(force, from), to) - from);
-  if (float === undefined) return cut;
+  return bendFree(bend, force) + floatGives(bend, force);
+}
+
+/** Length of the corner that a bend cuts under a force S at it, m: C (S - S_0) while the face yields. */
+export function bendFree({ from, to, compliance }: YieldingBend, force: number): number {
+  return compliance * (Math.min(Math.max(force, from), to) - from);
+}
+
+/** Length that the thread on the face gives, m: e(S_f) with S_f = S x passed. */
+export function floatGives({ passed, float }: YieldingBend, force: number): number {
+  if (float === undefined) return 0;
   const { length: L, axialStiffness: EA, slipResistance: q } = float;
   const S = passed * force;
   const held = q * L;
-  if (S > held) return cut + ((S - held / 2) * L) / EA;
-  return S > 0 ? cut + (S * S) / (2 * EA * q) : cut;
+  if (S > held) return ((S - held / 2) * L) / EA;
+  return S > 0 ? (S * S) / (2 * EA * q) : 0;
 }
 
 /** Work of a force at the bend on what the bend lets go, J: integral of S d(letGo). */
 export function bendWork(bend: YieldingBend, force: number): number {
-  const { from, to, compliance, passed, float } = bend;
+  return cornerWork(bend, force) + floatWork(bend, force);
+}
+
+/** The part of `bendWork` on the corner that the bend cuts, J. */
+export function cornerWork({ from, to, compliance }: YieldingBend, force: number): number {
   const S = Math.min(Math.max(force, from), to);
-  const cut = (compliance * (S - from) * (S + from)) / 2;
-  if (float === undefined) return cut;
+  return (compliance * (S - from) * (S + from)) / 2;
+}
+
+/** The part of `bendWork` on the thread of the face, J: its work there, over the share of the force that reaches it; friction around the bend takes the rest. */
+export function floatWork({ passed, float }: YieldingBend, force: number): number {
+  if (float === undefined) return 0;
   const { length: L, axialStiffness: EA, slipResistance: q } = float;
   const [drawn, held] = [passed * force, q * L];
-  // Work at the float, over the share of the force that reaches it: friction around the bend takes the rest.
-  if (drawn > held)
-    return cut + ((held * held * L) / (3 * EA) + ((drawn - held) * (drawn + held) * L) / (2 * EA)) / passed;
-  return drawn > 0 ? cut + drawn ** 3 / (3 * EA * q) / passed : cut;
+  if (drawn > held) return ((held * held * L) / (3 * EA) + ((drawn - held) * (drawn + held) * L) / (2 * EA)) / passed;
+  return drawn > 0 ? drawn ** 3 / (3 * EA * q) / passed : 0;
 }

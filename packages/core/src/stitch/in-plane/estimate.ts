@@ -34,7 +34,7 @@ export function estimate(
   dependsOn: readonly Name[],
   given: Partial<InPlaneParameters>,
 ): Estimate {
-  const single = parametersBy((prior) => prior.value, given);
+  const single = singleParameters(given);
   const value = quantity(single);
   let [low, high] = [value, value];
   const free = dependsOn.filter((name) => given[name] === undefined);
@@ -45,6 +45,11 @@ export function estimate(
     high = Math.max(high, at);
   }
   return { value, low, high };
+}
+
+/** The parameters given, the rest by the priors' single values. */
+export function singleParameters(given: Partial<InPlaneParameters>): InPlaneParameters {
+  return parametersBy((prior) => prior.value, given);
 }
 
 function parametersBy(choice: (prior: Prior) => number, given: Partial<InPlaneParameters>): InPlaneParameters {

@@ -21,9 +21,13 @@ export function affectedWidth(hole: number, straightening: number, spacing: numb
  * @param affected f, 0 to 1
  * @param waviness phi, radians
  */
-export function modulusFactor({ E1, G12, nu12 }: WavyPly, affected: number, waviness: number): number {
-  const softer = ((E1 / G12 - 2 * (1 + nu12)) * waviness ** 2) / 2;
-  return 1 - affected * (1 - 1 / (1 + softer));
+export function modulusFactor(ply: WavyPly, affected: number, waviness: number): number {
+  return 1 - affected * (1 - 1 / (1 + softening(ply, waviness)));
+}
+
+/** Compliance that waves of greatest angle phi add to that of straight fibres, over it: (E1/G12 - 2 (1 + nu12)) phi^2/2. */
+export function softening({ E1, G12, nu12 }: WavyPly, waviness: number): number {
+  return ((E1 / G12 - 2 * (1 + nu12)) * waviness ** 2) / 2;
 }
 
 /**

@@ -1,54 +1,18 @@
 import { fail } from '../../problem/index.js';
-import { type Note, type SourceKey, uniqueSources } from '../../provenance/index.js';
+import { type Note, uniqueSources } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import { inMillimetres, requireNotNegative, requirePositive } from '../check.js';
-import { checkInPlaneParameters, type Estimate, estimate, type InPlaneParameters } from './estimate.js';
-import { affectedWidth, kinkingFactor, modulusFactor, pocketArea, type WavyPly } from './formulas.js';
-import { type PublishedChange, publishedChanges } from './published.js';
-
-/** Stitches seen by fibres loaded along their length. SI units. */
-export interface KnockdownInput {
-  /** The ply whose fibres are loaded. */
-  readonly ply: WavyPly;
-  /** Distance between holes across the loaded fibres, m: the row spacing for fibres along the rows, the pitch for fibres across them. */
-  readonly spacing: number;
-  /** Distance between holes along a row, m. */
-  readonly pitch: number;
-  /** 1/m^2 */
-  readonly penetrationDensity: number;
-  /** Diameter of the round bundle of the legs in a hole, m. */
-  readonly bundleDiameter: number;
-  /** Measured width of hole or resin pocket, m; from the bundle when not given. */
-  readonly holeWidth?: number;
-  /** Of the needle, m; the width of the hole when not given. */
-  readonly needleDiameter?: number;
-  readonly parameters?: Partial<InPlaneParameters>;
-}
-
-/** What stitches take from a laminate in its plane: factors on the value without stitches. */
-export interface InPlaneKnockdown {
-  /** Share of the width whose fibres are disturbed. */
-  readonly affectedWidth: Estimate;
-  /** Angle of the fibres beside a hole, radians. */
-  readonly waviness: Estimate;
-  readonly modulus: Estimate;
-  /** `lower`: the whole section at the strength of the disturbed strips; `upper`: mean over the width. */
-  readonly compression: { readonly lower: Estimate; readonly upper: Estimate };
-  /** Strength by cut fibres alone; printed losses can be far larger. */
-  readonly tension: Estimate;
-  /** Bending across a row, fibres running across it: `lower` with the holes as gaps, `upper` by cut fibres alone. */
-  readonly perforation: { readonly lower: Estimate; readonly upper: Estimate };
-  /** Share of the area that the thread alone takes, and the thread with its resin pockets. */
-  readonly displaced: { readonly lower: number; readonly upper: Estimate };
-  /**
-   * 1/(1 - displaced): the thickness under a soft tool, where the fibres between the holes keep their density and nominal stresses fall by as much;
-   * in a closed tool the fibre fraction between the holes.
-   */
-  readonly crowding: { readonly lower: number; readonly upper: Estimate };
-  /** In print. */
-  readonly published: readonly PublishedChange[];
-  readonly notes: readonly Note[];
-  readonly sources: readonly SourceKey[];
-}
+import {
+  checkInPlaneParameters,
+  type Estimate,
+  estimate,
+  type InPlaneParameters,
+  singleParameters,
+} from './estimate.js';
+import { affectedWidth, kinkingFactor, modulusFactor, pocketArea } from './formulas.js';
+import { showKnockdown } from './knockdown-steps.js';
+import type { InPlaneKnockdown, KnockdownInput } from './knockdown-types.js';
+import { publishedChanges } from './published.js';
 
 /** Share of the area above which crowding is no longer estimated. */
 const most = 0.5;
@@ -57,11 +21,12 @@ const most = 0.5;
  * The in-plane price of stitching as estimates, not bounds: fibres pushed aside are wavy over part of the width, some are cut, thread and
  * resin take up room. Every range is that of the parameters in reference-data/stitch-priors.json at their worst and best together; no single value
  * in print lies in its range, tension loses far more than cut fibres alone. Not covered: gains, which are printed too; fatigue, wet or hot state, surface loops pressed into the faces, cloth (its own crimp hides part of the waviness).
+ * @param working takes down the steps, by the single values of the parameters
  * @throws out-of-range any length, density or modulus not above 0; a Poisson ratio below 0; E1/G12 below that of an isotropic sheet; thread over
  * half of the area; a parameter outside its range
  * @source compression: Budiansky 1983 after Argon 1972; modulus from the off-axis compliance; the rest after Mouritz and Cox 2000
  */
-export function inPlaneKnockdown(input: KnockdownInput): InPlaneKnockdown {
+export function inPlaneKnockdown(input: KnockdownInput, working?: Working): InPlaneKnockdown {
   check(input);
   const { ply, spacing, pitch, penetrationDensity, bundleDiameter, holeWidth } = input;
   const given = input.parameters ?? {};
@@ -81,7 +46,7 @@ export function inPlaneKnockdown(input: KnockdownInput): InPlaneKnockdown {
   const share = estimate(affected, strips, given);
   const room = estimate(displaced, pockets, given);
   const thread = threadShare(penetrationDensity * bundle);
-  return {
+  const found = {
     affectedWidth: share,
     waviness: estimate((p) => 1 / p.pocketAspect, ['pocketAspect'], given),
     modulus: estimate((p) => modulusFactor(ply, affected(p), 1 / p.pocketAspect), [...strips, 'pocketAspect'], given),
@@ -107,6 +72,13 @@ export function inPlaneKnockdown(input: KnockdownInput): InPlaneKnockdown {
       publishedChanges.map(({ source }) => source),
     ),
   };
+  if (working !== undefined) {
+    const p = singleParameters(given);
+    const sizes = { hole: hole(p), needle: needle(p), bundle, along };
+    const area = pocketArea(sizes.hole, p.pocketAspect * sizes.hole, along, bundle);
+    showKnockdown(input, p, { ...sizes, pocket: area }, found, working);
+  }
+  return found;
 }
 
 /** Share of the area that the thread takes. @throws out-of-range half or more */

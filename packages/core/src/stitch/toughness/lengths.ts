@@ -99,12 +99,14 @@ export function discreteness(rowDistance: number, length: number): Discreteness 
  * Surfaces half the thickness from the neutral plane; the smaller of the strains counts, since one surface is stretched and the other pressed.
  */
 export function armCeiling(arm: ToughnessArm, other: ToughnessArm): number | undefined {
-  const moments = [arm, other].map(({ bendingStiffness, thickness, failureStrain }) =>
-    failureStrain === undefined
-      ? undefined
-      : (2 * bendingStiffness * Math.min(failureStrain.tension, failureStrain.compression)) / thickness,
-  );
+  const moments = [arm, other].map(armMoment);
   const known = moments.filter((moment) => moment !== undefined);
   if (known.length === 0) return undefined;
   return Math.min(...known) ** 2 / pairStiffness(arm, other);
+}
+
+/** Moment per width at which an arm's surface reaches its strain, N: 2 D eps/h; absent without failure strains. */
+export function armMoment({ bendingStiffness, thickness, failureStrain }: ToughnessArm): number | undefined {
+  if (failureStrain === undefined) return undefined;
+  return (2 * bendingStiffness * Math.min(failureStrain.tension, failureStrain.compression)) / thickness;
 }

@@ -6,7 +6,8 @@ import { bridgingLaw } from '../bridging/bridging-law.js';
 import type { Interval } from '../bridging-types.js';
 import { requireNotNegative } from '../check.js';
 import { samplePrior } from '../sample-prior.js';
-import { type Toughness, type ToughnessInput, toughness } from './toughness.js';
+import { toughness } from './toughness.js';
+import type { Toughness, ToughnessInput } from './toughness-types.js';
 
 /** A value with the ends of its range; drawn from a triangle over it. */
 export interface ValueRange {
@@ -15,6 +16,7 @@ export interface ValueRange {
   readonly high: number;
 }
 
+/** What a toughness and its uncertainty follow from: the penetration in place of its law, the bond as a value or a range. */
 export interface ToughnessIntervalInput extends Omit<ToughnessInput, 'law' | 'bondToughness'> {
   readonly penetration: BridgingInput;
   /** J/m^2; a range is drawn from. */

@@ -1,6 +1,6 @@
 import { fail } from '../../problem/index.js';
-import { type Note, type SourceKey, uniqueNotes, uniqueSources } from '../../provenance/index.js';
-import type { BridgingLaw } from '../bridging-types.js';
+import { type Note, uniqueNotes, uniqueSources } from '../../provenance/index.js';
+import type { Working } from '../../working/index.js';
 import { inMillimetres, requireNotNegative, requirePositive } from '../check.js';
 import {
   armCeiling,
@@ -10,43 +10,9 @@ import {
   type Discreteness,
   discreteness,
   pairStiffness,
-  type ToughnessArm,
 } from './lengths.js';
-
-/** A stitched laminate against a crack in one plane. SI units. */
-export interface ToughnessInput {
-  /** Of one penetration, computed or measured. */
-  readonly law: Pick<BridgingLaw, 'peak' | 'work' | 'measured' | 'notes' | 'sources'>;
-  /** 1/m^2 */
-  readonly penetrationDensity: number;
-  /** Of the laminate without stitches, in the same mode as the law, J/m^2. */
-  readonly bondToughness: number;
-  /** The arm beside the crack and, where it differs, the other one; only for opening. */
-  readonly arm?: ToughnessArm;
-  readonly otherArm?: ToughnessArm;
-  /** Distance between rows that the crack meets in turn, m; needs an arm. */
-  readonly rowDistance?: number;
-  /** How far a crack can grow among stitches: of the specimen, or the width of an edge band, m; needs an arm. */
-  readonly length?: number;
-}
-
-/** Toughness of a stitched laminate; J/m^2 and m. */
-export interface Toughness {
-  readonly bond: number;
-  /** N W. */
-  readonly increment: number;
-  /** G0 + N W with the zone fully developed; absent where the zone may not fit into the length given. */
-  readonly steady?: number;
-  readonly bridgingLength?: number;
-  readonly zone?: BridgingZone;
-  readonly discreteness?: Discreteness;
-  /** Toughness at which an arm breaks at the tip; with rows behind the tip a test reads more before an arm breaks, often by 5 to 10 %. */
-  readonly ceiling?: number;
-  /** The lesser of steady value and ceiling; absent like the steady value. */
-  readonly usable?: number;
-  readonly notes: readonly Note[];
-  readonly sources: readonly SourceKey[];
-}
+import { showToughness } from './toughness-steps.js';
+import type { Toughness, ToughnessInput } from './toughness-types.js';
 
 const mm = (length: number) => `${Number((length * 1e3).toPrecision(2))} mm`;
 const kJ = (G: number) => `${Number((G / 1000).toPrecision(3))} kJ/m^2`;
@@ -57,10 +23,17 @@ const kJ = (G: number) => `${Number((G / 1000).toPrecision(3))} kJ/m^2`;
  *
  * The steady value is the lower, design value; a test with aligned rows reads more, by the factor of {@link discreteness}.
  * Not covered: growth before the zone is full, staggered rows, mixed modes, fatigue. Arm, rows and length belong to opening.
+ * @param working takes down the steps
  * @throws out-of-range density not above 0; bond toughness below 0; arm, row distance or length not above 0; missing-key rows or length without arm
  * @source Bao and Suo 1992 (steady state); lengths by an independent script, factors by it and by this library, docs/theory/stitch-toughness.md
  */
-export function toughness(input: ToughnessInput): Toughness {
+export function toughness(input: ToughnessInput, working?: Working): Toughness {
+  const found = toughnessOf(input);
+  if (working !== undefined) showToughness(input, found, working);
+  return found;
+}
+
+function toughnessOf(input: ToughnessInput): Toughness {
   const { law, penetrationDensity, bondToughness, arm } = input;
   check(input);
   const increment = penetrationDensity * law.work;

@@ -1,0 +1,45 @@
+import {
+  type BridgingLaw,
+  bridgingModel,
+  lawOf,
+  showGivingWay,
+  showMeasured,
+  stitchSummary,
+  toughness,
+} from '../../stitch/index.js';
+import type { Working } from '../../working/index.js';
+import { penetrationOf } from '../assemble/penetration.js';
+import type { LaminateModel, Model, StitchingModel } from '../model.js';
+import { growthOf } from '../results/stitch-growth.js';
+import { missingForLaw, missingLaminate } from '../results/stitch-needs.js';
+import { stitchPrice } from '../results/stitch-price.js';
+
+/** Takes down the geometry of a stitch plan, what one stitch holds and what it adds to toughness: the calls of the results, without their ranges. */
+export function stitchingSteps(model: StitchingModel, { laminates }: Model, working: Working): void {
+  stitchSummary(model.plan, working);
+  const laminate = laminates.find(({ name }) => name === model.laminate);
+  if (laminate === undefined) return;
+  const computed = lawSteps(model, laminate, working);
+  const { measured } = model.bridging;
+  if (measured !== undefined) showMeasured(measured, working.part('measured'));
+  const law = measured ?? computed;
+  if (law !== undefined) {
+    const { penetrationDensity } = model.summary;
+    // Among rows near an edge no bridged zone is full.
+    if (model.plan.pattern.kind !== 'rows') toughness({ law, penetrationDensity, bondToughness: 0 }, working);
+    if (missingLaminate(laminate).length === 0) growthOf(model, laminate, law, working.part('growth'));
+  }
+  stitchPrice(model, laminate, working.part('inPlane'));
+}
+
+/** The law of one stitch against a crack at mid-plane that opens, and that slides; that of opening, where the design says what it takes. */
+function lawSteps(model: StitchingModel, laminate: LaminateModel, working: Working): BridgingLaw | undefined {
+  if (missingForLaw(model, laminate).length > 0) return undefined;
+  const { legAngle = 0 } = model.bridging;
+  const stitch = working.part('stitch');
+  const { model: sides } = bridgingModel(penetrationOf(model, laminate.laminate.thickness), stitch);
+  showGivingWay(sides, stitch);
+  const opening = lawOf(sides, legAngle > 0 ? { angle: legAngle } : undefined, [], working.part('opening'));
+  lawOf(sides, { angle: 90 }, [], working.part('sliding'));
+  return opening;
+}

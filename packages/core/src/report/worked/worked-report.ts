@@ -1,0 +1,174 @@
+import { assemble, type Model, readDesign, workedSteps } from '../../design/index.js';
+import { checkExample, exampleDesign, exampleOf, rulesShown } from '../../examples/index.js';
+import { fail } from '../../problem/index.js';
+import { uniqueSources } from '../../provenance/index.js';
+import { kinds, type UnitSystem } from '../../quantity/index.js';
+import { type RecordedStep, rules, symbols } from '../../working/index.js';
+import type { Block, Report } from '../blocks.js';
+import { exampleBlocks } from '../example-blocks.js';
+import { kindOf, symbolText } from '../formula/index.js';
+import { heading, slug, table } from '../sections/build.js';
+import { sourcesSection } from '../sections/sources.js';
+import { isPoint } from './about.js';
+import { foldSteps } from './fold.js';
+import { pointTables } from './point-tables.js';
+import { plyOf, resultsOf, type WorkingSelection, selectSteps } from './select.js';
+import { stepBlocks } from './step-block.js';
+
+/** Which steps are shown, and how. */
+export interface WorkedOptions extends WorkingSelection {
+  /** Significant digits, 2 to 15; 4 when not given. */
+  readonly digits?: number;
+  readonly units?: UnitSystem;
+}
+
+const usualDigits = 4;
+
+/** @throws out-of-range for a number of digits that cannot be */
+function checkDigits(digits: number): void {
+  if (Number.isInteger(digits) && digits >= 2 && digits <= 15) return;
+  fail({ code: 'out-of-range', message: `digits = ${digits}`, allowed: 'a whole number from 2 to 15' });
+}
+
+/**
+ * The working of a design as a report: each step with its formula in symbols, the same with numbers and units, the result, the source, and the
+ * published examples that the formula reproduces. Of a whole design the heights of the plies are written out for one ply of each load and
+ * listed in tables for the others; a part or a ply that is asked for is written out in full.
+ *
+ * @param model as `assemble` gives it
+ * @throws unknown-name for a part, ply or step that is not there; out-of-range for a number of digits that cannot be; as `workedSteps`
+ */
+export function workedReport(model: Model, options: WorkedOptions = {}): Report {
+  return reportOfSteps(workedSteps(model), { title: `${model.title}: the working`, units: model.units }, options);
+}
+
+/**
+ * A published example with its printed values beside the computed ones, and the working of its design.
+ *
+ * @param id of an example that a design can express
+ * @throws unknown-name for an id, part, ply or step that is not there; not-computable for an example that no design expresses
+ */
+export function workedExampleReport(id: string, options: WorkedOptions = {}): Report {
+  const model = assemble(readDesign(exampleDesign(id)));
+  const example = checkExample(exampleOf(id));
+  const working = reportOfSteps(
+    workedSteps(model),
+    { title: `${example.title}: the working`, units: model.units },
+    options,
+  );
+  return {
+    ...working,
+    blocks: [...exampleBlocks(example), ...working.blocks],
+    data: { example, ...working.data },
+  };
+}
+
+function reportOfSteps(
+  all: readonly RecordedStep[],
+  { title, units }: { readonly title: string; readonly units: UnitSystem },
+  options: WorkedOptions = {},
+): Report {
+  const { digits = usualDigits } = options;
+  checkDigits(digits);
+  const steps = selectSteps(all, options);
+  const narrowed = options.of !== undefined || options.ply !== undefined;
+  const blocks: Block[] = [];
+  const told = new Set<string>();
+  let number = 0;
+  for (const [top, those] of byTop(steps)) {
+    blocks.push(heading(2, headingOf(top), slug(top)));
+    const folded = foldSteps(those);
+    const points = folded.filter(isPoint);
+    const shown = narrowed ? undefined : plyOf(points[0] ?? { part: [] });
+    for (const step of folded) {
+      if (isPoint(step) && shown !== undefined && plyOf(step) !== shown) continue;
+      number++;
+      blocks.push(...stepBlocks(step, number, digits, rulesShown[step.rule] ?? [], !told.has(step.rule)));
+      told.add(step.rule);
+    }
+    if (shown !== undefined && points.some((step) => plyOf(step) !== shown)) {
+      blocks.push({
+        kind: 'paragraph',
+        text: `The heights of ply ${shown} are written out above; those of the other plies follow in tables. To see another ply written out, ask for it: --ply N, or --of ${top}.`,
+      });
+      blocks.push(...pointTables(points, top, digits));
+    }
+  }
+  return {
+    title,
+    subtitle:
+      'Every step as the computation wrote it down. A quantity is called by the part in brackets, a point and its symbol, as in laminates.skin.A11.',
+    units: options.units ?? units,
+    blocks: [
+      ...blocks,
+      ...symbolTable(steps),
+      ...sourcesSection(uniqueSources(steps.map(({ rule }) => rules[rule].source))),
+    ],
+    data: { steps: steps.map(stepData) },
+  };
+}
+
+/** Steps by the part of the design that they belong to. */
+function byTop(steps: readonly RecordedStep[]): Map<string, RecordedStep[]> {
+  const groups = new Map<string, RecordedStep[]>();
+  for (const step of steps) {
+    const top = step.part.slice(0, 2).join('.');
+    groups.set(top, [...(groups.get(top) ?? []), step]);
+  }
+  return groups;
+}
+
+const headings: Readonly<Record<string, string>> = {
+  materials: 'Material',
+  laminates: 'Laminate',
+  loads: 'Load',
+  stitching: 'Stitch plan',
+  coupons: 'Coupon',
+  examples: 'Example',
+};
+
+function headingOf(top: string): string {
+  const [kind = '', name = ''] = [top.split('.')[0], top.split('.').slice(1).join('.')];
+  return `${headings[kind] ?? kind} ${name}`.trim();
+}
+
+/** What the symbols of the steps mean. */
+function symbolTable(steps: readonly RecordedStep[]): Block[] {
+  const used = new Set(
+    [...new Set(steps.map(({ rule }) => rule))].flatMap((rule) => {
+      const { formulas, sums, results = [] } = rules[rule];
+      const written = Object.entries({ ...formulas, ...sums }).flat();
+      return [...results, ...written.flatMap((text) => text.match(/[A-Za-z]\w*/g) ?? [])];
+    }),
+  );
+  const names = Object.keys(symbols).filter((name) => used.has(name));
+  if (names.length === 0) return [];
+  return [
+    heading(2, 'Symbols', 'symbols'),
+    table(
+      'symbols',
+      'Symbols of the formulas; the name is how a quantity is called in a file of answers',
+      [{ label: 'Symbol' }, { label: 'Name' }, { label: 'Meaning' }],
+      names.map((name) => [symbolText(name), name, symbols[name]?.meaning ?? '']),
+    ),
+  ];
+}
+
+/** A step for a program: SI numbers. */
+function stepData(step: RecordedStep): Record<string, unknown> {
+  const { part, rule, values, rows } = step;
+  const { title, formulas, sums, source, where } = rules[rule];
+  return {
+    part: part.join('.'),
+    rule,
+    title,
+    ...(formulas === undefined ? {} : { formulas }),
+    ...(sums === undefined ? {} : { sums }),
+    results: Object.fromEntries(resultsOf(step).map((symbol) => [symbol, values[symbol]])),
+    values,
+    ...(rows === undefined ? {} : { rows }),
+    units: Object.fromEntries(Object.keys(values).map((symbol) => [symbol, kinds[kindOf(symbol)].si])),
+    source,
+    ...(where === undefined ? {} : { where }),
+  };
+}
