@@ -1,31 +1,14 @@
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { inRoot } from '../docs/support/pages.js';
+import { checker, publicSymbols, resolved } from './public-program.js';
 
-const entry = inRoot('packages/core/src/index.ts');
 const source = inRoot('packages/core/src/');
 
 /** The text of a design is described by its JSON Schema, not by types. */
 const describedElsewhere = /^design\/(?:schema\/|source\.ts$)/;
 
-const program = ts.createProgram([entry], {
-  target: ts.ScriptTarget.ES2022,
-  module: ts.ModuleKind.ESNext,
-  moduleResolution: ts.ModuleResolutionKind.Bundler,
-  customConditions: ['@selvage/source'],
-  resolveJsonModule: true,
-  skipLibCheck: true,
-  strict: true,
-  types: [],
-});
-const checker = program.getTypeChecker();
-
-const resolved = (symbol: ts.Symbol): ts.Symbol =>
-  (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol);
-
-const publicNames = new Set(
-  checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(entry)!)!).map(resolved),
-);
+const publicNames = new Set(publicSymbols.map(resolved));
 
 /** The file of a declaration below packages/core/src; undefined for one of another package. */
 function fileOf(node: ts.Node): string | undefined {

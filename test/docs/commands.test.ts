@@ -27,10 +27,10 @@ describe('the commands of a page, in its order', () => {
       const name = language === 'yaml' ? /^# (\S+\.yaml)\n/.exec(text)?.[1] : undefined;
       if (name !== undefined) await writeFile(join(cwd, name), text);
     }
-    for (const { line, args, stdin, stdout, shown } of lines) {
+    for (const { line, args, status, stdin, stdout, shown } of lines) {
       const input = stdin === undefined ? '' : await readFile(join(cwd, stdin));
       const answer = await command.run(args, { cwd, stdin: input });
-      expect(answer.code, `${line}\n${answer.stderr}`).toBe(0);
+      expect(answer.code, `${line}\n${answer.stderr}`).toBe(status);
       if (stdout !== undefined) await writeFile(join(cwd, stdout), answer.stdout);
       if (shown === undefined) continue;
       const missing = notAnswered(shown, answer.stdout + answer.stderr);

@@ -29,7 +29,7 @@ const quoted = (stretch: readonly string[]): boolean =>
 
 const designs = guides.flatMap(({ path, blocks }) =>
   blocks
-    .filter(({ language }) => language === 'yaml')
+    .filter(({ language, text }) => language === 'yaml' && !/^answers:/m.test(text))
     .map(({ text, line }) => ({ place: `${path}:${line}`, text, whole: /^format:/m.test(text) })),
 );
 

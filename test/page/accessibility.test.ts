@@ -1,5 +1,4 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { colourNames, lettering, palette, strokes } from '../../packages/core/src/report/figures/look/index.js';
@@ -8,8 +7,6 @@ import { contrasts } from './contrast.js';
 import { designNames, designPage, studyPages } from './pages.js';
 
 sayWhenSkipped('accessibility tests');
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 const views = [380, 1000].flatMap((width) => (['light', 'dark'] as const).map((scheme) => ({ width, scheme })));
 
@@ -53,7 +50,7 @@ describe.skipIf(executablePath === undefined)('a page', () => {
     beforeAll(async () => {
       page = await browser.newPage({ bypassCSP: true });
       await page.setContent(studyPages[name]?.() ?? designPage(name));
-      await page.evaluate(axe);
+      await page.evaluate(axe.source);
     }, 60_000);
 
     afterAll(async () => {

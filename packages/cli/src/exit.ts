@@ -2,6 +2,7 @@
 export const exit = {
   fine: 0,
   targetMissed: 1,
+  answerNotRight: 1,
   usage: 64,
   badData: 65,
   noInput: 66,
@@ -15,7 +16,7 @@ export type ExitCode = (typeof exit)[keyof typeof exit];
 /** The meaning of each exit status, in the words of the help. */
 export const exitMeanings: readonly (readonly [ExitCode, string])[] = [
   [exit.fine, 'fine'],
-  [exit.targetMissed, 'computed, but a target of the design is not met'],
+  [exit.targetMissed, 'computed, but a target of the design is not met, or an answer is not right'],
   [exit.usage, 'wrong usage'],
   [exit.badData, 'bad input data'],
   [exit.noInput, 'no such input, or it cannot be read'],

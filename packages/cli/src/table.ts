@@ -40,6 +40,7 @@ export const commands: readonly Command[] = [
       'selvage worked rudder.yaml --of laminates.edge --upto stackSums',
       'selvage worked rudder.yaml --of loads.stroke --ply 2 --digits 6',
       'selvage worked rudder.yaml --out working.html',
+      'selvage worked homework.yaml --check answers.yaml',
     ],
     positionals: [design],
     options: [
@@ -50,6 +51,7 @@ export const commands: readonly Command[] = [
           'one part: laminates.NAME, laminates.NAME.plies.2, loads.NAME, stitching.NAME, coupons.NAME, materials.NAME',
       },
       ...ofWorking,
+      { name: 'check', value: 'FILE', summary: 'mark the answers of this file instead: right, a known slip, or wrong' },
       anyFormat,
       out,
       units,

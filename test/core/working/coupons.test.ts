@@ -85,9 +85,9 @@ describe('the working of a coupon', () => {
       const steps = show(coupon);
       const { toughness, verdict, result } = predictCoupon(coupon, { samples: 20, advice: false });
       const read = steps.find(({ part }) => part[0] === 'reading');
-      expect(read?.values['G_R']).toBe(toughness?.specimen.nominal);
+      expect(read?.values.G_R).toBe(toughness?.specimen.nominal);
       const next = steps.find(({ rule }) => rule === 'nextToGive');
-      expect(next?.values['f_n']).toBe(verdict.margin);
+      expect(next?.values.f_n).toBe(verdict.margin);
       expect(next?.part.slice(-2)).toEqual(next === undefined ? undefined : [verdict.first, verdict.next]);
       const areas = named(steps, 'areaRows').rows?.map(({ G_A }) => G_A);
       const byArea = result?.resistance.map((point) => point.byArea) ?? [];
@@ -110,7 +110,7 @@ describe('what the working of a plain coupon must show', () => {
     const { P_0 = 0 } = named(steps, 'openingLoad').values;
     expectNear(bondLoad(result), P_0, 1e-6);
     const [{ Delta = 0, G_L = 0 } = {}] = named(steps, 'openingRows', 'gaveWay', 'bond').rows ?? [];
-    expectNear(Delta, P_0 * (named(steps, 'openingCompliance').values['C_n'] ?? 0), 1e-6);
+    expectNear(Delta, P_0 * (named(steps, 'openingCompliance').values.C_n ?? 0), 1e-6);
     expectNear(G_L, specimen.bondToughness, 1e-6);
   });
 
@@ -126,7 +126,7 @@ describe('what the working of a plain coupon must show', () => {
 
   it('an end-notched flexure grows at the load of the closed form', () => {
     const { specimen, steps } = of('enf');
-    expectNear(bondLoad(simulateEnf({ ...specimen, rows: [] })), named(steps, 'slidingLoad').values['P_0'] ?? 0, 1e-6);
+    expectNear(bondLoad(simulateEnf({ ...specimen, rows: [] })), named(steps, 'slidingLoad').values.P_0 ?? 0, 1e-6);
   });
 
   it('a peel sets free just the toughness of its bond at the front while it grows, and reads the same from its load', () => {
@@ -146,7 +146,7 @@ describe('what the working of a plain coupon must show', () => {
     const result = simulateWedge({ ...specimen, rows: [] });
     expect(a_s).toBe(result.naturalLength);
     expectNear(G_t, specimen.bondToughness, 1e-6);
-    expectNear(named(steps, 'splitTip').values['G_t'] ?? 0, specimen.bondToughness, 1e-3);
+    expectNear(named(steps, 'splitTip').values.G_t ?? 0, specimen.bondToughness, 1e-3);
   });
 });
 
@@ -163,12 +163,12 @@ describe('the working of a coupon that tests narrow', () => {
     expect(misses(steps)).toEqual([]);
     const { toughness, calibrated } = predictCoupon(one, { tests, advice: false });
     expect(calibrated).toBe(true);
-    expect(steps.find(({ part }) => part[0] === 'reading')?.values['G_R']).toBe(toughness?.specimen.nominal);
+    expect(steps.find(({ part }) => part[0] === 'reading')?.values.G_R).toBe(toughness?.specimen.nominal);
     const { f_D = 0 } = named(steps, 'middleOfTests').values;
     expect(Math.abs(f_D - 1)).toBeLessThan(0.1);
     const { D_1 } = named(steps, 'armsAtMiddle').values;
-    expect(named(steps, 'openingPair').values['D_1']).toBe(D_1);
-    expect(named(steps, 'openingLoad').values['G_0']).toBe(named(steps, rule).values['G_0']);
+    expect(named(steps, 'openingPair').values.D_1).toBe(D_1);
+    expect(named(steps, 'openingLoad').values.G_0).toBe(named(steps, rule).values.G_0);
   });
 
   it('keeps the middle of the priors where a test contradicts them', () => {
@@ -192,8 +192,8 @@ describe('the working of an arm', () => {
     expect(result).toEqual(armOf(skew, option));
     const written: Record<string, number> = Object.assign({}, ...steps.map(({ values }) => values));
     expect(written).toMatchObject({ D_a: result.bendingStiffness, A_a: result.axialStiffness });
-    expect(written['eps_t']).toBe(result.failureStrain?.tension);
-    expect(written['E_z']).toBe(option.E3 === undefined ? result.E3 : undefined);
+    expect(written.eps_t).toBe(result.failureStrain?.tension);
+    expect(written.E_z).toBe(option.E3 === undefined ? result.E3 : undefined);
   });
 
   it('held across is stiffer than free, and both are near D11 of a laminate without coupling', () => {
@@ -201,7 +201,7 @@ describe('the working of an arm', () => {
     const { D } = stiffness(plain);
     const of = (across: 'held' | 'free') => {
       const { steps } = worked((working) => armOf(plain, { across }, working));
-      return named(steps, across === 'held' ? 'armHeldAcross' : 'armFreeAcross').values['D_a'] ?? 0;
+      return named(steps, across === 'held' ? 'armHeldAcross' : 'armFreeAcross').values.D_a ?? 0;
     };
     expectNear(of('held'), D[0][0] ?? 0);
     expect(of('free')).toBeLessThan(of('held'));

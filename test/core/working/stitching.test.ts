@@ -41,7 +41,7 @@ const patterns: Readonly<Record<string, Pattern>> = {
 };
 
 function plan(changes: Partial<StitchPlan> = {}): StitchPlan {
-  const pattern = changes.pattern ?? (patterns['parallel'] as Pattern);
+  const pattern = changes.pattern ?? (patterns.parallel as Pattern);
   return {
     type: '301',
     needleThread: aramid,
@@ -89,13 +89,13 @@ describe('the working of stitch geometry', () => {
 
   it('counts 5 stitches per square centimetre for a pitch of 4 mm in rows 5 mm apart', () => {
     const { steps } = worked((working) => stitchSummary(plan(), working));
-    expectNear(named(steps, 'densityOfRows').values['N'] ?? 0, 5e4);
+    expectNear(named(steps, 'densityOfRows').values.N ?? 0, 5e4);
   });
 
   it('takes a needle of number 90 to be 0.9 mm thick', () => {
     const { steps } = worked((working) => stitchSummary(plan({ needleNumber: 90 }), working));
     expect(misses(steps)).toEqual([]);
-    expectNear(named(steps, 'needleDiameter').values['d_N'] ?? 0, 0.9 * mm);
+    expectNear(named(steps, 'needleDiameter').values.d_N ?? 0, 0.9 * mm);
     expect(steps.map(({ rule }) => rule)).toContain('holeAsNeedle');
   });
 
@@ -212,12 +212,12 @@ describe('the working of one stitch', () => {
     const plainly = bridgingLaw(input);
     expect(result).toEqual(plainly);
     const last = steps.at(-1)?.values ?? {};
-    expectNear(last['W'] ?? 0, area(plainly), 1e-12);
+    expectNear(last.W ?? 0, area(plainly), 1e-12);
     if (input.path === undefined) {
-      expect(named(steps, 'weakestSite').values['F_p']).toBe(plainly.peak.force);
-      expectNear(named(steps, 'bothSides').values['w_p'] ?? 0, plainly.peak.opening);
+      expect(named(steps, 'weakestSite').values.F_p).toBe(plainly.peak.force);
+      expectNear(named(steps, 'bothSides').values.w_p ?? 0, plainly.peak.opening);
       // What the chords of the drawn law lose is small: nothing is hidden in it.
-      expect(Math.abs(last['W_x'] ?? 1)).toBeLessThan(5e-4 * (last['W'] ?? 0));
+      expect(Math.abs(last.W_x ?? 1)).toBeLessThan(5e-4 * (last.W ?? 0));
     } else {
       expect(last).toMatchObject({ F_m: Math.max(...plainly.force), s_F: plainly.peak.opening });
     }
@@ -230,12 +230,11 @@ describe('the working of one stitch', () => {
   it.each(followed)('%s: as much thread is drawn out as both sides let out', (_, input) => {
     const { steps } = worked((working) => bridgingLaw(input, working));
     const across = steps.find(({ rule }) => rule === 'threadAcrossCrack' || rule === 'threadInCrack');
-    expectNear(across?.values['s_d'] ?? 0, named(steps, 'bothSides').values['w_p'] ?? 0, 1e-9);
+    expectNear(across?.values.s_d ?? 0, named(steps, 'bothSides').values.w_p ?? 0, 1e-9);
   });
 
   it('splits the stitches between the sites, all of the weakest where nothing scatters', () => {
-    const shares = ({ values }: RecordedStep) =>
-      [values['x_c'], values['x_1'], values['x_2']].map((x = Number.NaN) => x);
+    const shares = ({ values }: RecordedStep) => [values.x_c, values.x_1, values.x_2].map((x = Number.NaN) => x);
     const alone = worked((working) => bridgingLaw(penetration({ crackDepth: 1 * mm }), working)).steps;
     expect(shares(named(alone, 'sharesWithoutScatter'))).toEqual([0, 1, 0]);
     const all = worked((working) => bridgingLaw(penetration({ parameters: scattered }), working)).steps;
@@ -255,7 +254,7 @@ describe('the working of one stitch', () => {
     const { steps } = worked((working) => showMeasured(measuredBridgingLaw(points, 'threadAtCrack'), working));
     expect(misses(steps)).toEqual([]);
     // Two triangles: 120 N over 0.1 mm and 20 N over 0.4 mm.
-    expectNear(named(steps, 'areaUnderPoints').values['W'] ?? 0, 10e-3);
+    expectNear(named(steps, 'areaUnderPoints').values.W ?? 0, 10e-3);
   });
 });
 
@@ -283,9 +282,9 @@ describe('the working of the toughness that stitches add', () => {
     const { result, steps } = worked((working) => toughness(input, working));
     expect(misses(steps)).toEqual([]);
     expect(result).toEqual(toughness(input));
-    expect(named(steps, 'toughnessAdded').values['G_st']).toBe(result.increment);
-    expect(steps.find(({ rule }) => rule === 'steadyToughness')?.values['G_ss']).toBe(result.steady);
-    expect(steps.find(({ rule }) => rule === 'bridgingLength')?.values['l_b']).toBe(result.bridgingLength);
+    expect(named(steps, 'toughnessAdded').values.G_st).toBe(result.increment);
+    expect(steps.find(({ rule }) => rule === 'steadyToughness')?.values.G_ss).toBe(result.steady);
+    expect(steps.find(({ rule }) => rule === 'bridgingLength')?.values.l_b).toBe(result.bridgingLength);
   });
 });
 

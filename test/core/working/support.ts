@@ -17,7 +17,7 @@ const compiled = new Map<string, EvalFunction>();
 const parsed = new Map<string, math.MathNode>();
 
 /** The value of a formula for the numbers of a step, by mathjs: nothing of the computation is used. */
-export function valueOf(expression: string, values: Readonly<Record<string, number>>): number {
+export function resultOf(expression: string, values: Readonly<Record<string, number>>): number {
   const formula = compiled.get(expression) ?? math.compile(expression);
   compiled.set(expression, formula);
   return formula.evaluate(new Map<string, unknown>(Object.entries({ ...functions, ...values }))) as number;
@@ -43,11 +43,11 @@ export function sizeOf(expression: string, values: Readonly<Record<string, numbe
       if (right === undefined) return left;
       if (node.op === '+' || node.op === '-') return left + right;
       if (node.op === '*') return left * right;
-      if (node.op === '/') return left / Math.abs(valueOf((node.args[1] as math.MathNode).toString(), values));
+      if (node.op === '/') return left / Math.abs(resultOf((node.args[1] as math.MathNode).toString(), values));
       return left ** right;
     }
     if (math.isFunctionNode(node) && (node.fn.toString() === 'sin' || node.fn.toString() === 'cos')) return 1;
-    return Math.abs(valueOf(node.toString(), math.isSymbolNode(node) ? positive : values));
+    return Math.abs(resultOf(node.toString(), math.isSymbolNode(node) ? positive : values));
   };
   const tree = parsed.get(expression) ?? math.parse(expression);
   parsed.set(expression, tree);
@@ -72,7 +72,7 @@ export function misses(steps: readonly RecordedStep[], tolerance = 1e-11): Miss[
     const name = `${part.join('.')} ${rule}`;
     const compare = (symbol: string, expression: string, numbers: Readonly<Record<string, number>>): void => {
       const written = numbers[symbol] ?? Number.NaN;
-      const formula = valueOf(expression, numbers);
+      const formula = resultOf(expression, numbers);
       if (!(Math.abs(written - formula) <= tolerance * sizeOf(expression, numbers))) {
         found.push({ step: name, symbol, written, formula });
       }

@@ -4,6 +4,8 @@ import type { DocPage } from './pages.js';
 export interface CommandLine {
   readonly line: string;
   readonly args: readonly string[];
+  /** Status with which it ends: 0, or what a comment behind it says: `# status 1`. */
+  readonly status: number;
   /** File that a `<` feeds to it, and file that a `>` writes. */
   readonly stdin?: string;
   readonly stdout?: string;
@@ -31,7 +33,7 @@ function commandLine(line: string): CommandLine {
     else if (word === '>') redirected.stdout = all[++i] ?? '';
     else args.push(word);
   }
-  return { line, args, ...redirected };
+  return { line, args, status: Number(/\s#.*\bstatus (\d+)/.exec(line)?.[1] ?? 0), ...redirected };
 }
 
 /**

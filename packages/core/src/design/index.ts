@@ -79,7 +79,7 @@ export {
   type TargetEntry,
   type ToleranceEntry,
 } from './schema/design.js';
-export { listOf, reference, section } from './schema/fields.js';
+export { reference, section } from './schema/fields.js';
 export { type DesignSource, locate, parseSource } from './source.js';
 export { starterDesign } from './starter.js';
 export { workedSteps } from './worked/index.js';

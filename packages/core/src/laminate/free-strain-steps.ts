@@ -62,15 +62,15 @@ export function showFreeStrain(parts: FreeStrainParts, working: Working): void {
       part.step('turnedExpansion', {
         ...given,
         ...stiff,
-        ...turned('alpha', given['alpha1'], given['alpha2']),
+        ...turned('alpha', given.alpha1, given.alpha2),
         ...heat,
       });
     }
-    if (given['C'] !== 0) {
+    if (given.C !== 0) {
       part.step('turnedSwelling', {
         ...given,
         ...stiff,
-        ...turned('beta', given['beta1'], given['beta2']),
+        ...turned('beta', given.beta1, given.beta2),
         ...swelling,
       });
     }

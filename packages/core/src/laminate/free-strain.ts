@@ -1,9 +1,9 @@
 import { fail } from '../problem/index.js';
 import type { Working } from '../working/index.js';
 import { rotateStrain, times } from './axes.js';
+import { freeStrainSymbols, showFreeStrain } from './free-strain-steps.js';
 import { ROW } from './kernel-layout.js';
 import { sumStack } from './kernel-sum.js';
-import { freeStrainSymbols, showFreeStrain } from './free-strain-steps.js';
 import type { Load } from './load.js';
 import { symmetric } from './matrix3.js';
 import { tabulateQbar } from './qbar.js';

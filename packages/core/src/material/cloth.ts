@@ -1,5 +1,5 @@
-import type { Working } from '../working/index.js';
 import { uniqueSources } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { showAverage, showCloth, showClothFree } from './cloth-steps.js';
 import { chooseCrimp, type WovenOptions } from './crimp-choice.js';
 import { ply } from './ply.js';

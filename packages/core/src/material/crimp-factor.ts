@@ -1,8 +1,8 @@
 import type { Note, SourceKey } from '../provenance/index.js';
 import type { Working } from '../working/index.js';
 import { shown } from './check.js';
-import { showCrimp } from './crimp-steps.js';
 import { type WeaveGeometry, weavePaths, type YarnPath } from './crimp-geometry.js';
+import { showCrimp } from './crimp-steps.js';
 import { constantsFromStiffness, crossPlyStiffness } from './reduced-stiffness.js';
 import {
   assumedPlyNu23,

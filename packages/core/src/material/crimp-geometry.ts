@@ -1,6 +1,6 @@
 import { fail } from '../problem/index.js';
-import type { Working } from '../working/index.js';
 import type { Note } from '../provenance/index.js';
+import type { Working } from '../working/index.js';
 import { between, demand, positive, shown, within } from './check.js';
 import type { Weave } from './types.js';
 

@@ -2,8 +2,8 @@ import { choice } from '../problem/index.js';
 import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js';
 import type { Working } from '../working/index.js';
 import { between, demand, positive, shown } from './check.js';
-import { halpinTsai, ruleOfMixtures } from './mixing-rules.js';
 import { showAverage } from './cloth-steps.js';
+import { halpinTsai, ruleOfMixtures } from './mixing-rules.js';
 import { inPlaneOfConstituents, unidirectionalPly } from './ply-from-constituents.js';
 import {
   constantsFromStiffness,

@@ -3,6 +3,7 @@ import { type Note, type SourceKey, uniqueSources } from '../provenance/index.js
 import type { Working } from '../working/index.js';
 import { admissibility } from './admissibility.js';
 import { between, demand, positive, shown, within } from './check.js';
+import { showInPlane, showMass } from './constituent-steps.js';
 import { moistureExpansion, thermalExpansion } from './expansion.js';
 import {
   densityFromVolumeFraction,
@@ -11,7 +12,6 @@ import {
   thicknessFromArealMass,
 } from './fibre-content.js';
 import { chamis, halpinTsai, inverseRule, ruleOfMixtures } from './mixing-rules.js';
-import { showInPlane, showMass } from './constituent-steps.js';
 import { ply } from './ply.js';
 import { stiffnessResin, voidNotes } from './porous-matrix.js';
 import type { InPlaneConstants } from './reduced-stiffness.js';

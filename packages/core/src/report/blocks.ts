@@ -36,8 +36,8 @@ export interface FigureBlock {
 export interface Equation {
   /** The symbol of the result. */
   readonly symbol: string;
-  /** In the other symbols; see `Rule`. */
-  readonly expression: string;
+  /** In the other symbols, see `Rule`; without one the result stands alone. */
+  readonly expression?: string;
   /** Where the result is a sum: the numbers of its terms; `values` then holds the result alone. */
   readonly terms?: readonly Readonly<Record<string, number>>[];
   /** Numbers of all symbols, SI. */

@@ -2,11 +2,13 @@ import type { Rule, SymbolMeaning } from './rule.js';
 import { bridgingRules, bridgingSymbols } from './rules/bridging.js';
 import { constituentRules, constituentSymbols } from './rules/constituents.js';
 import { couponRules, couponSymbols } from './rules/coupon.js';
+import { inPlaneRules, inPlaneSymbols } from './rules/in-plane.js';
 import { laminateRules, laminateSymbols } from './rules/laminate.js';
 import { loadRules, loadSymbols } from './rules/load.js';
 import { plyRules, plySymbols } from './rules/ply.js';
 import { stitchRules, stitchSymbols } from './rules/stitch.js';
 import { strengthRules, strengthSymbols } from './rules/strength.js';
+import { toughnessRules, toughnessSymbols } from './rules/toughness.js';
 
 const all = {
   ...constituentRules,
@@ -15,6 +17,8 @@ const all = {
   ...loadRules,
   ...strengthRules,
   ...bridgingRules,
+  ...toughnessRules,
+  ...inPlaneRules,
   ...couponRules,
   ...stitchRules,
 };
@@ -32,6 +36,8 @@ export const symbols: Readonly<Record<string, SymbolMeaning>> = {
   ...loadSymbols,
   ...strengthSymbols,
   ...bridgingSymbols,
+  ...toughnessSymbols,
+  ...inPlaneSymbols,
   ...couponSymbols,
   ...stitchSymbols,
 };

@@ -17,12 +17,15 @@ const math = create(all as FactoryFunctionMap);
 math.createUnit('tex', '1e-6 kg/m');
 
 /** The calculator's own max and min refuse a plain 0 beside a quantity. */
-const among = (better: 'larger' | 'smaller') => (first: unknown, second: unknown) => {
-  const of = (one: unknown, other: unknown) =>
-    one === 0 && typeof other !== 'number' ? math.multiply(0, other as never) : one;
-  const [a, b] = [of(first, second), of(second, first)];
-  return math[better](a as never, b as never) ? a : b;
-};
+const among =
+  (better: 'larger' | 'smaller') =>
+  (...all: unknown[]): unknown =>
+    all.reduce((first, second) => {
+      const of = (one: unknown, other: unknown) =>
+        one === 0 && typeof other !== 'number' ? math.multiply(0, other as never) : one;
+      const [a, b] = [of(first, second), of(second, first)];
+      return math[better](a as never, b as never) ? a : b;
+    });
 const calculator = { ...functions, max: among('larger'), min: among('smaller') };
 
 const digitsOf = (raised: string): string =>
@@ -57,6 +60,8 @@ describe('the numbers put into a formula', () => {
         for (const equation of block.equations) {
           const { right } = chainOf(equation, 'metric', 15);
           const put = right[1]?.text ?? '';
+          const { expression } = equation;
+          if (expression === undefined) continue;
           const value = equation.values[equation.symbol] ?? Number.NaN;
           if (right.length < 3 || put.includes('…')) continue;
           const { si } = kinds[kindOf(equation.symbol)];
@@ -64,7 +69,7 @@ describe('the numbers put into a formula', () => {
             ...calculator,
           }) as number;
           const size = (equation.terms ?? [equation.values]).reduce(
-            (sum, term) => sum + sizeOf(equation.expression, { ...equation.values, ...term }),
+            (sum, term) => sum + sizeOf(expression, { ...equation.values, ...term }),
             0,
           );
           expect(Math.abs(given - value), `${block.part} ${equation.symbol} = ${put}`).toBeLessThanOrEqual(

@@ -1,15 +1,15 @@
 import {
+  faceStress,
   failureCriteria,
   failureUnder,
-  progressiveFailure,
-  faceStress,
   type Laminate,
   type Load,
+  progressiveFailure,
   respond,
   type SolvedLoad,
+  type StrengthOptions,
   showStressOfLoad,
   solveLoad,
-  type StrengthOptions,
 } from '../../laminate/index.js';
 import { SelvageError } from '../../problem/index.js';
 import type { Working } from '../../working/index.js';

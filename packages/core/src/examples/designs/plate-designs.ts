@@ -11,7 +11,7 @@ import {
   plyOfRatios,
 } from '../plate-kinds.js';
 import { isotropicEntry, ratioEntry } from './materials.js';
-import { at, type DesignParts, digits, type Entry, type Held, inUnit, nameOf, type NoDesign } from './parts.js';
+import { at, type DesignParts, digits, type Entry, type Held, inUnit, type NoDesign, nameOf } from './parts.js';
 
 const scaleIsOurs =
   'The size: moduli are multiples of 1 GPa, plies are 1 mm thick, sides are multiples of the thickness.';

@@ -44,10 +44,13 @@ export function showPulled({ rows, events, pieces, width }: Pulled, working: Wor
   showPieces(pieces, width, working.part('growth'));
 }
 
+/** A piece of growth that is this small a share of the crack is rounding, and has no toughness. */
+const noGrowth = 1e-12;
+
 /** Takes down the toughness of every piece of growth from the work that it took. */
 export function showPieces(pieces: readonly Piece<Moment>[], width: number, working: Working): void {
   const rows = pieces
-    .filter(({ end }) => end !== true)
+    .filter(({ end, growth, from }) => end !== true && growth > noGrowth * from.crackLength)
     .map(({ from, work, stored, spent, growth }) => ({
       a: from.crackLength,
       a_p: growth,

@@ -7,8 +7,8 @@ import { dependsOnNaming, inRenamedAxes, namingNotes, renamed } from './cloth-na
 import { type Criterion, failureCriteria, type StrengthOptions } from './criterion.js';
 import { criterionNotes, criterionSources } from './criterion-models.js';
 import { faceStress, unstressed } from './face-stress.js';
-import { laminateStrength } from './laminate-strength.js';
 import { showFirstPly, showLoadAlone } from './failure-steps.js';
+import { laminateStrength } from './laminate-strength.js';
 import { type FailureMode, noMode } from './mode.js';
 import { type SolvedLoad, solveLoad } from './solved-load.js';
 import { brokenByResidual } from './strength-ratio.js';

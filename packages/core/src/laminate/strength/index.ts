@@ -10,7 +10,6 @@ export {
 export { criterionSources, type RatioFunction, ratioFunctions } from './criterion-models.js';
 export { type Damage, type Discount, discounts } from './discount.js';
 export { faceStress } from './face-stress.js';
-export { showStressOfLoad } from './failure-steps.js';
 export { type FirstFailure, failure, failureUnder, type LaminateFailure, unloaded } from './failure.js';
 export {
   type EnvelopeOptions,
@@ -23,6 +22,7 @@ export {
   type SolvedPlane,
   solvePlane,
 } from './failure-envelope.js';
+export { showStressOfLoad } from './failure-steps.js';
 export type { FailureMode, ModeKey } from './mode.js';
 export { progressiveFailure } from './progressive-failure.js';
 export type {

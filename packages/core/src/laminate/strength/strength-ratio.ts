@@ -5,8 +5,8 @@ import { type Criterion, failureCriteria, type StrengthOptions } from './criteri
 import { criterionNotes, criterionSources, ratioFunctions } from './criterion-models.js';
 import type { Lay } from './lay.js';
 import { weakestAxes } from './mat-ratio.js';
-import { type ShownPoint, showMatPoint, showPointFailure } from './point-steps.js';
 import { type FailureMode, modeAt, noMode } from './mode.js';
+import { type ShownPoint, showMatPoint, showPointFailure } from './point-steps.js';
 import { type StrengthConstants, type StrengthPly, strengthConstants } from './strength-constants.js';
 
 /** How far one point of a ply is from failing. */

@@ -1,7 +1,6 @@
 import type { UnitSystem } from '../../quantity/index.js';
-import { symbols } from '../../working/index.js';
+import { parseExpression, symbols } from '../../working/index.js';
 import type { Equation } from '../blocks.js';
-import { parseExpression } from './parse.js';
 import { type Numbers, printExpression, printQuantity, type Written } from './print.js';
 import { symbolTex, symbolText } from './symbol.js';
 
@@ -19,11 +18,12 @@ export const kindOf = (identifier: string) => symbols[identifier]?.kind ?? 'numb
 
 export function chainOf(equation: Equation, units: UnitSystem, digits: number): Chain {
   const { symbol, expression, terms, values } = equation;
-  const node = parseExpression(expression);
   const numbers = (of: Readonly<Record<string, number>>): Numbers => ({ values: of, kinds: kindOf, units, digits });
-  const inSymbols = printExpression(node);
   const result = printQuantity(values[symbol] ?? Number.NaN, kindOf(symbol), numbers(values));
   const left = { text: symbolText(symbol), tex: symbolTex(symbol) };
+  if (expression === undefined) return { left, right: [result] };
+  const node = parseExpression(expression);
+  const inSymbols = printExpression(node);
   if (terms === undefined) {
     const put = printExpression(node, numbers(values));
     const right = put.text === result.text || put.text === '0' ? [inSymbols, result] : [inSymbols, put, result];

@@ -1,3 +1,3 @@
 export { type Chain, chainOf, kindOf } from './equation.js';
 export { quantityTex, type Written } from './print.js';
-export { symbolTex, symbolText } from './symbol.js';
+export { symbolText } from './symbol.js';

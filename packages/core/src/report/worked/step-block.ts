@@ -54,6 +54,7 @@ export function stepBlocks(
     ...(rule.form === undefined ? {} : { form: rule.form }),
     results: Object.fromEntries(resultsOf(step).map((symbol) => [symbol, values[symbol] ?? Number.NaN])),
     equations: [
+      ...(rule.results ?? []).filter((symbol) => !inGrids.has(symbol)).map((symbol) => ({ symbol, values })),
       ...sums
         .filter(([symbol]) => !inGrids.has(symbol) || leading.has(symbol))
         .map(([symbol, expression]) => ({ symbol, expression, terms: rows, values })),

@@ -12,7 +12,7 @@ import { sourcesSection } from '../sections/sources.js';
 import { isPoint } from './about.js';
 import { foldSteps } from './fold.js';
 import { pointTables } from './point-tables.js';
-import { plyOf, resultsOf, type WorkingSelection, selectSteps } from './select.js';
+import { plyOf, resultsOf, selectSteps, type WorkingSelection } from './select.js';
 import { stepBlocks } from './step-block.js';
 
 /** Which steps are shown, and how. */

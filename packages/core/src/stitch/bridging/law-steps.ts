@@ -22,7 +22,7 @@ function showSites(
   way: GivingWay,
   working: Working,
 ): void {
-  const sites = { F_c, F_1: anchorLimit(sides[0]), F_2: anchorLimit(sides[1]), F_p: way.force };
+  const sites = { F_c, F_s1: anchorLimit(sides[0]), F_s2: anchorLimit(sides[1]), F_p: way.force };
   working.step('weakestSite', sites);
   const shares = { x_c: way.crackShare, x_1: way.pullOut[0].share, x_2: way.pullOut[1].share };
   if (s_v > 0) working.step('sharesOfSites', { ...sites, s_v, m_w: way.exponent, ...shares });

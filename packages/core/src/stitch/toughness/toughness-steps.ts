@@ -26,11 +26,11 @@ export function showToughness(input: ToughnessInput, found: Toughness, working: 
   if (G_f === undefined) return;
   const moments = [arm, otherArm].map(armMoment);
   const [M_1, M_2] = moments;
-  const [eps_1, eps_2] = [arm, otherArm].map(
+  const [eps_a1, eps_a2] = [arm, otherArm].map(
     ({ failureStrain: limit }) => limit && Math.min(limit.tension, limit.compression),
   );
-  if (M_1 !== undefined && M_2 !== undefined && eps_1 !== undefined && eps_2 !== undefined) {
-    const arms = { D_1, D_2, D_m, h_1: arm.thickness, h_2: otherArm.thickness, eps_1, eps_2, M_1, M_2 };
+  if (M_1 !== undefined && M_2 !== undefined && eps_a1 !== undefined && eps_a2 !== undefined) {
+    const arms = { D_1, D_2, D_m, h_1: arm.thickness, h_2: otherArm.thickness, eps_a1, eps_a2, M_1, M_2 };
     working.step('armBreaks', { ...arms, M_f: Math.min(M_1, M_2), G_f });
   }
   if (found.usable !== undefined && G_ss !== undefined && G_0 > 0)

@@ -83,7 +83,7 @@ const load = { s1: 'sigma1', s2: 'sigma2', t: 'tau12' } as const;
 const beside = { s1: 'sigma_m1', s2: 'sigma_m2', t: 'tau_m12' } as const;
 
 /** The root at which a q_2 R² + q_1 R + q_0 rises to 0, without cancellation for a q_1 of 0 or more. */
-const rising = '-2 q_0 / (q_1 + sqrt(q_1^2 - 4 q_2 q_0))';
+const rising = '-(2 q_0 / (q_1 + sqrt(q_1^2 - 4 q_2 q_0)))';
 /** The same for q_0 = -1, and for no linear term. */
 const risingFromMinusOne = '2 / (q_1 + sqrt(q_1^2 + 4 q_2))';
 const homogeneous = '1 / sqrt(q_2)';

@@ -1,0 +1,4 @@
+export { type AnswerVerdict, type CheckedAnswer, type CheckedAnswers, checkAnswers, type SharedSlip } from './check.js';
+export type { Explanation, RecognisedSlip } from './explain.js';
+export { type Answer, type Answers, readAnswers } from './read.js';
+export type { SlipName } from './slips/index.js';
