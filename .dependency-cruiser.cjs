@@ -4,6 +4,7 @@ const floors = {
   provenance: 0,
   quantity: 0,
   numeric: 0,
+  expression: 0,
   working: 0,
   material: 1,
   statistics: 1,

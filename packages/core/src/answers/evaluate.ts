@@ -1,6 +1,6 @@
 import type { ConstantNode, FunctionNode, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
+import { parseExpression } from '../expression/index.js';
 import { sinCosDegrees } from '../numeric/index.js';
-import { parseExpression } from '../working/index.js';
 
 const functions: Readonly<Record<string, (...values: number[]) => number>> = {
   sqrt: Math.sqrt,

@@ -14,7 +14,7 @@ import type { Matrix3, Vector3 } from './types.js';
 export function rotateStrain([x, y, xy]: Vector3, angle: number): Vector3 {
   const { sin: s, cos: c } = sinCosDegrees(angle);
   const half = c * s * xy;
-  return [c * c * x + s * s * y + half, s * s * x + c * c * y - half, 2 * c * s * (y - x) + (c - s) * (c + s) * xy + 0];
+  return [c * c * x + s * s * y + half, s * s * x + c * c * y - half, 2 * c * s * (y - x) + (c - s) * (c + s) * xy];
 }
 
 /**

@@ -134,11 +134,11 @@ function plyResponses(
       const stress12: Vector3 = [sigma1(table, p, x, y, xy), sigma2(table, p, x, y, xy), tau12(table, p, x, y, xy)];
       const point: PlyPoint = {
         z,
-        stress: rotateStress(stress12, -ply.angle),
+        stress: plain(rotateStress(stress12, -ply.angle)),
         strain: here,
-        stress12,
-        strain12,
-        mechanicalStrain12: minus(strain12, free12),
+        stress12: plain(stress12),
+        strain12: plain(strain12),
+        mechanicalStrain12: plain(minus(strain12, free12)),
       };
       if (working !== undefined) {
         const freed = free.acts ? { free1: free12[0], free2: free12[1], given: free.of(k) } : undefined;
@@ -188,6 +188,9 @@ function stiffness6({ A, B, D }: Stiffness): number[][] {
     }),
   );
 }
+
+/** The same numbers with 0 for -0, which reads like an error. */
+const plain = ([x, y, xy]: Vector3): Vector3 => [x + 0, y + 0, xy + 0];
 
 function vector(values: readonly number[], from: number): Vector3 {
   return [values[from] ?? 0, values[from + 1] ?? 0, values[from + 2] ?? 0];

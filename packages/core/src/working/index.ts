@@ -1,4 +1,3 @@
-export { parseExpression } from './parse.js';
 export { type RecordedStep, type StepValues, startWorking, type Working } from './recorder.js';
 export type { Form, Rule, SymbolMeaning } from './rule.js';
 export { type RuleName, rules, symbols } from './rules.js';

@@ -10,7 +10,7 @@ import { stitchRules, stitchSymbols } from './rules/stitch.js';
 import { strengthRules, strengthSymbols } from './rules/strength.js';
 import { toughnessRules, toughnessSymbols } from './rules/toughness.js';
 
-const all = {
+const ruleTable = {
   ...constituentRules,
   ...plyRules,
   ...laminateRules,
@@ -23,10 +23,11 @@ const all = {
   ...stitchRules,
 };
 
-export type RuleName = keyof typeof all;
+/** The name of a formula of which a computation can show the working: a key of `workingRules`. */
+export type RuleName = keyof typeof ruleTable;
 
 /** Every formula of which a computation can show the working. */
-export const rules: Readonly<Record<RuleName, Rule>> = all;
+export const rules: Readonly<Record<RuleName, Rule>> = ruleTable;
 
 /** Every symbol of the formulas; one means the same in all of them. */
 export const symbols: Readonly<Record<string, SymbolMeaning>> = {

@@ -1,5 +1,6 @@
+import { parseExpression } from '../../expression/index.js';
 import type { UnitSystem } from '../../quantity/index.js';
-import { parseExpression, symbols } from '../../working/index.js';
+import { symbols } from '../../working/index.js';
 import type { Equation } from '../blocks.js';
 import { type Numbers, printExpression, printQuantity, type Written } from './print.js';
 import { symbolTex, symbolText } from './symbol.js';

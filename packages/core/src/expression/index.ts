@@ -1,0 +1,1 @@
+export { parseExpression } from './parse.js';
