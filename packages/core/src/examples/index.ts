@@ -10,6 +10,7 @@ export { exampleDesign, whyNoDesign } from './designs/example-design.js';
 export { exampleIds, exampleOf } from './find.js';
 export { readPrinted } from './last-digit.js';
 export { rulesShown } from './rules-shown.js';
+export { sourceName } from './source-name.js';
 export { exampleSubjects, type Subject, subjects } from './subjects.js';
 export type { NotReproduced, PrintedValue, WorkedExample } from './types.js';
 export { inputsInWords, likePrinted } from './words.js';

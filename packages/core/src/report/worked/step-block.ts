@@ -1,5 +1,6 @@
-import { bibliography } from '../../material/index.js';
-import { accessInWords, type SourceKey } from '../../provenance/index.js';
+import { sourceName } from '../../examples/index.js';
+import { bibliography, citation } from '../../material/index.js';
+import { accessInWords } from '../../provenance/index.js';
 import { type Rule, rules, type StepValues } from '../../working/index.js';
 import type { Block, ResultMatrix, StepBlock } from '../blocks.js';
 import { kindOf } from '../formula/index.js';
@@ -12,18 +13,13 @@ import { resultsOf } from './select.js';
 
 /** Author, year and place of a rule's source, and how it was reached. */
 function sourceText({ source, where }: Rule): string {
+  const name = sourceName(source);
+  const [opening = name] = citation(source).split(',');
   const access = bibliography[source]?.access;
   const place = where === undefined ? '' : `, ${where}`;
-  return `${shortName(source)}${place}${access === undefined ? '' : ` (${accessInWords(access)})`}`;
-}
-
-/** "jones-1999" as "Jones 1999", "tsai-pagano-1968" as "Tsai & Pagano 1968". */
-function shortName(key: SourceKey): string {
-  const words = key.split('-');
-  const year = /^\d{4}$/.test(words.at(-1) ?? '') ? words.pop() : undefined;
-  if (year === undefined) return words.join(' ');
-  const names = words.map((word) => word.charAt(0).toUpperCase() + word.slice(1));
-  return `${[names.slice(0, -1).join(', '), ...names.slice(-1)].filter((part) => part !== '').join(' & ')} ${year}`;
+  // What has no author was not read anywhere: common practice, a derivation of our own.
+  if (name === source) return opening + place;
+  return `${name}${place}${access === undefined ? '' : ` (${accessInWords(access)})`}`;
 }
 
 /** One step as blocks: the step itself, and tables of the rows that its sums run over. */

@@ -75,7 +75,15 @@ function reportOfSteps(
   const blocks: Block[] = [];
   const told = new Set<string>();
   let number = 0;
-  for (const [top, those] of byTop(steps)) {
+  const groups = byTop(steps);
+  if (groups.size > 1) {
+    const parts = [...groups.keys()].join(', ');
+    blocks.push({
+      kind: 'paragraph',
+      text: `Parts: ${parts}. One of them: --of PART; less of it: --ply N, --upto STEP.`,
+    });
+  }
+  for (const [top, those] of groups) {
     blocks.push(heading(2, headingOf(top), slug(top)));
     const folded = foldSteps(those);
     const points = folded.filter(isPoint);
