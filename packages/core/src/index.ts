@@ -32,6 +32,7 @@ export {
   type TargetResult,
   variant,
   variantText,
+  workedDesign,
   workedSteps,
 } from './design/index.js';
 // Published worked examples

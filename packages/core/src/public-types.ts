@@ -360,4 +360,14 @@ export type {
   WithError,
 } from './study/index.js';
 // The working
-export type { Form, RecordedStep, Rule, RuleName, StepValues, SymbolMeaning, Working } from './working/index.js';
+export type {
+  Form,
+  Recorded,
+  RecordedNotes,
+  RecordedStep,
+  Rule,
+  RuleName,
+  StepValues,
+  SymbolMeaning,
+  Working,
+} from './working/index.js';

@@ -47,6 +47,10 @@ describe('a sheet of answers that cannot be read', () => {
     [one('quantity: three.A11, value: 3 GPa'), 'unit-mismatch', 'a force per length'],
     [one('quantity: three.A11, value: "1,5 N/m"'), 'not-a-number', 'a decimal point'],
     [one('quantity: three.A11, value: many, unit: N/m'), 'not-a-number', 'does not begin with a number'],
+    [one('quantity: three.A11, value: 3·10⁹'), 'unit-missing', 'units: N/mm'],
+    [one('quantity: pull.κz, value: 3 1/m'), 'unknown-name', 'did you mean `pull.kappa_x`?'],
+    [one('quantity: pull.sigma1, value: 3 MPa'), 'unknown-name', '`pull.sigma1` can be 9 quantities'],
+    [one('quantity: pull.σ1, value: 3 MPa'), 'unknown-name', 'loads.pull.plies.1.top.sigma1'],
     [one('quantity: three.A111, value: 3 N/m'), 'unknown-name', 'did you mean `three.A11`?'],
     [one('quantity: laminates.thre.A11, value: 3 N/m'), 'unknown-name', 'did you mean `laminates.three.A11`?'],
     [
@@ -71,14 +75,16 @@ describe('a sheet of answers that cannot be read', () => {
     expect(printed).toContain(words);
   });
 
-  it.each(['quantity: three.A11, value: 3, unit: GPa', 'quantity: three.A11, value: 3 GPa'])(
-    'puts the carets under the unit of { %s }',
-    (entry) => {
-      const [, line = '', carets = ''] = faultsOf(one(entry)).printed.split('\n');
-      expect(carets.indexOf('^')).toBe(line.indexOf('GPa'));
-      expect(carets.trimEnd().length).toBe(line.indexOf('GPa') + 3);
-    },
-  );
+  it.each([
+    'quantity: three.A11, value: 3, unit: GPa',
+    'quantity: three.A11, value: 3 GPa',
+    'quantity: three.A11, value: −3×10⁹ GPa',
+    'quantity: three.A11, value: 3·10^9, unit: GPa',
+  ])('puts the carets under the unit of { %s }', (entry) => {
+    const [, line = '', carets = ''] = faultsOf(one(entry)).printed.split('\n');
+    expect(carets.indexOf('^')).toBe(line.indexOf('GPa'));
+    expect(carets.trimEnd().length).toBe(line.indexOf('GPa') + 3);
+  });
 
   it('says all that is wrong at once, in the order of the file', () => {
     const { codes } = faultsOf(
@@ -102,13 +108,22 @@ describe('a sheet of answers that cannot be read', () => {
 
 describe('the name of a quantity', () => {
   const keyOf = (name: string, value: string): string | undefined =>
-    checkAnswers(model, readAnswers(one(`quantity: ${name}, value: ${value}`))).answers[0]?.key;
+    checkAnswers(model, readAnswers(one(`quantity: "${name}", value: ${value}`))).answers[0]?.key;
 
   it.each([
     ['three.A11', '1 N/m', 'laminates.three.A11'],
     ['cross.plies.2.Qbar11', '1 Pa', 'laminates.cross.plies.2.Qbar11'],
     ['eps0_x', '1', 'loads.pull.eps0_x'],
     ['plies.3.top.sigma1', '1 Pa', 'loads.pull.plies.3.top.sigma1'],
+    ['pull.κx', '1·10⁻³ 1/mm', 'loads.pull.kappa_x'],
+    ['pull.ε⁰x', '−1', 'loads.pull.eps0_x'],
+    ['ε0_x', '1', 'loads.pull.eps0_x'],
+    ['cross.plies.2.Q̄11', '1 Pa', 'laminates.cross.plies.2.Qbar11'],
+    ['plies.3.top.σ₁', '1 Pa', 'loads.pull.plies.3.top.sigma1'],
+    ['three.νxy', '1', 'laminates.three.nuxy'],
+    ['three.νxy,b', '1', 'laminates.three.nuxyb'],
+    ['three.Q11', '1 Pa', 'laminates.three.plies.1.Q11'],
+    ['pull.3.top.τ12', '1 Pa', 'loads.pull.plies.3.top.tau12'],
     ['three.plies.2.z_k', '1 m', 'laminates.three.plies.2.z_k'],
     ['laminates.three.inPlane.Ex', '1 Pa', 'laminates.three.Ex'],
     ['laminates.three.flexural.nuxy', '1', 'laminates.three.nuxyb'],

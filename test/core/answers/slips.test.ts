@@ -9,8 +9,8 @@ import { anyHomework, check, entryOf, type Homework, modelOf, numbersOf, results
 /** Slips that give one number by symmetry: one stands for the others. */
 const alike: readonly (readonly SlipName[])[] = [
   ['unit', 'powerOfTen'],
-  ['shearSign', 'anglesNegated', 'sign'],
-  ['orderReversed', 'otherSide'],
+  ['shearSign', 'anglesNegated', 'turnedBack', 'sign'],
+  ['orderReversed', 'otherSide', 'heightSubtracted'],
 ];
 const accepted = (name: SlipName): readonly SlipName[] => alike.find((family) => family.includes(name)) ?? [name];
 
@@ -264,6 +264,102 @@ describe('a homework computed with another formula', () => {
     });
   });
 
+  /** Strain, and stress of it, at the tool side of each ply: from the strain in laminate axes and the angle by which it is turned. */
+  const recovered = (
+    one: Homework,
+    strainOf: (at: (symbol: string) => number) => readonly [number, number, number],
+    turn: (angle: number) => number,
+  ): Slipped => {
+    const right = numbersWith(one);
+    const { plies } = modelOf(one).laminates[0]?.laminate ?? { plies: [] };
+    return new Map(
+      plies.flatMap((ply, k) => {
+        const key = (symbol: string): string => `loads.pull.plies.${k + 1}.top.${symbol}`;
+        const at = (symbol: string): number => right.get(key(symbol)) ?? 0;
+        const strain = strainOf(at);
+        const [x, y, xy] = strain;
+        const angle = (turn(ply.angle) * Math.PI) / 180;
+        // By Mohr's circle: the mean stays, the difference turns by twice the angle.
+        const mean = (x + y) / 2;
+        const along = ((x - y) / 2) * Math.cos(2 * angle) + (xy / 2) * Math.sin(2 * angle);
+        const gamma12 = (y - x) * Math.sin(2 * angle) + xy * Math.cos(2 * angle);
+        const [Q11, Q12, Q22, Q66] = reducedStiffness(ply);
+        const [own1, own2] = [mean + along - at('free1'), mean - along - at('free2')];
+        return [
+          ...['eps_x', 'eps_y', 'gamma_xy'].map((symbol, i) => [key(symbol), strain[i] ?? 0] as const),
+          [key('eps1'), mean + along],
+          [key('eps2'), mean - along],
+          [key('gamma12'), gamma12],
+          [key('sigma1'), Q11 * own1 + Q12 * own2],
+          [key('sigma2'), Q12 * own1 + Q22 * own2],
+          [key('tau12'), Q66 * gamma12],
+        ] as const;
+      }),
+    );
+  };
+
+  it('the strain turned into the axes of the ply by the angle with the other sign, the laminate being right', () => {
+    seeded('turnedBack', (one) =>
+      recovered(
+        one,
+        (at) => [at('eps_x'), at('eps_y'), at('gamma_xy')],
+        (angle) => -angle,
+      ),
+    );
+  });
+
+  it('the mid-plane strain less z times the curvature', () => {
+    seeded('heightSubtracted', (one) =>
+      recovered(
+        one,
+        (at) => [
+          at('eps0_x') - at('z') * at('kappa_x'),
+          at('eps0_y') - at('z') * at('kappa_y'),
+          at('gamma0_xy') - at('z') * at('kappa_xy'),
+        ],
+        (angle) => angle,
+      ),
+    );
+  });
+
+  it('the stiffness of the ply turned by the angle with the other sign, the ply being right', () => {
+    seeded('turnedBack', (one) => {
+      const model = modelOf(one);
+      const [{ laminate: known } = { laminate: laminate([]) }] = model.laminates;
+      // What is right of the ply is its expansion: without heat the laminate is that of the other angles.
+      if (one.heat !== 0) return undefined;
+      const other = numbersWith({ ...one, angles: one.angles.map((angle) => -angle) });
+      const at = (symbol: string): number => other.get(`loads.pull.${symbol}`) ?? 0;
+      return new Map(
+        known.plies.flatMap((ply, k) => {
+          const key = (symbol: string): string => `loads.pull.plies.${k + 1}.bottom.${symbol}`;
+          const z = other.get(key('z')) ?? 0;
+          const x = at('eps0_x') + z * at('kappa_x');
+          const y = at('eps0_y') + z * at('kappa_y');
+          const xy = at('gamma0_xy') + z * at('kappa_xy');
+          const angle = (2 * ply.angle * Math.PI) / 180;
+          return [
+            [key('eps1'), (x + y) / 2 + ((x - y) / 2) * Math.cos(angle) + (xy / 2) * Math.sin(angle)],
+            [key('gamma12'), (y - x) * Math.sin(angle) + xy * Math.cos(angle)],
+          ] as const;
+        }),
+      );
+    });
+  });
+
+  it('nu21 from nu12 by the moduli the other way up, with the stiffness that follows', () => {
+    seeded('poisson', (one) => {
+      const { plies } = modelOf(one).laminates[0]?.laminate ?? { plies: [] };
+      return new Map(
+        plies.flatMap(({ E1, E2, nu12 }, k) => {
+          const nu21 = (nu12 * E1) / E2;
+          const values = { nu21, Q11: E1 / (1 - nu12 * nu21), Q22: E2 / (1 - nu12 * nu21) };
+          return Object.entries(values).map(([symbol, value]) => [skin(`plies.${k + 1}.${symbol}`), value] as const);
+        }),
+      );
+    });
+  });
+
   it('the free strain not taken off before the stress', () => {
     seeded('heatForgotten', (one) => {
       if (one.heat === 0) return undefined;
@@ -314,6 +410,26 @@ describe('a homework computed with another formula', () => {
   });
 });
 
+describe('the height of a ply', () => {
+  const model = modelOf({
+    ...{ E1: 181, E2: 10.3, G12: 7.17, nu12: 0.28, thickness: 5, heat: 0 },
+    ...{ angles: [0, 30, -45], symmetric: false, N: [100, 20, 10], M: [0, 0, 0] },
+  });
+
+  it.each<[string, string, SlipName]>([
+    ['laminates.skin.plies.1.z_k', '5 mm', 'otherSide'],
+    ['laminates.skin.plies.3.z_k', '-5 mm', 'otherSide'],
+    ['laminates.skin.plies.1.z_k', '2.5 mm', 'fromToolFace'],
+    ['laminates.skin.plies.2.z_k', '7.5 mm', 'fromToolFace'],
+    ['laminates.skin.plies.3.z_k', '12.5 mm', 'fromToolFace'],
+    ['loads.pull.plies.1.top.z', '7.5 mm', 'otherSide'],
+    ['loads.pull.plies.1.bottom.z', '5 mm', 'fromToolFace'],
+  ])('%s answered by %s: %s, however few digits it has', (key, value, name) => {
+    const { answers } = check(model, [`  - { quantity: ${key}, value: ${value} }`]);
+    expect(answers[0]?.explanations.flatMap(({ slips }) => slips.map((slip) => slip.name))).toContain(name);
+  });
+});
+
 describe('several slips', () => {
   const three: Homework = {
     ...{ E1: 181, E2: 10.3, G12: 7.17, nu12: 0.28, thickness: 0.125, heat: -75 },
@@ -360,6 +476,40 @@ describe('several slips', () => {
     for (const { explanations } of answers.slice(0, 4)) {
       expect(explanations[0]?.slips[0]?.name).toBe('orderReversed');
     }
+  });
+});
+
+describe('a slip that explains several answers', () => {
+  const homework: Homework = {
+    ...{ E1: 181, E2: 10.3, G12: 7.17, nu12: 0.28, thickness: 0.125, heat: -75 },
+    ...{ angles: [0, 30, -50], symmetric: false, N: [100, 20, 10], M: [1, 2, 3] },
+  };
+  const model = modelOf(homework);
+  const all = numbersOf(model);
+  const sheetOf = (slipped: Slipped, keys: readonly string[]) =>
+    check(
+      model,
+      keys.map((key) => entryOf(all.get(key) as Quantity, slipped.get(key) ?? 0, 5)),
+    );
+
+  it('claims those too that another would explain by symmetry: A16, B16 and D16 when all angles have the other sign', () => {
+    const shear = ['A16', 'B16', 'D16', 'A26'].map(skin);
+    const others = ['loads.pull.eps0_x', 'loads.pull.kappa_y', 'loads.pull.plies.2.top.sigma1', skin('a16')];
+    const { answers, shared, counts } = sheetOf(numbersWith({ ...homework, angles: [0, -30, 50] }), [
+      ...shear,
+      ...others,
+    ]);
+    expect(counts.slip).toBe(8);
+    expect(shared[0]).toEqual({ name: 'anglesNegated', count: 8 });
+    expect(shared.map(({ name }) => name)).not.toContain('shearSign');
+    for (const { explanations } of answers) expect(explanations[0]?.slips).toEqual([{ name: 'anglesNegated' }]);
+  });
+
+  it('leaves them to the more common one where it explains no more', () => {
+    const right = numbersWith(homework);
+    const keys = ['A16', 'B16', 'D16'].map(skin);
+    const { shared } = sheetOf(new Map(keys.map((key) => [key, -(right.get(key) ?? 0)])), keys);
+    expect(shared).toEqual([{ name: 'shearSign', count: 3 }]);
   });
 });
 

@@ -59,6 +59,20 @@ describe('quantities are read into SI', () => {
     ['50 %', 'fraction', 0.5],
     ['0.5', 'fraction', 0.5],
     ['2000 microstrain', 'strain', 2e-3],
+    ['2000 µε', 'strain', 2e-3],
+    ['2000 ue', 'strain', 2e-3],
+    ['-390.7·10⁻⁶', 'strain', -390.7e-6],
+    ['−390.7 10⁻⁶', 'strain', -390.7e-6],
+    ['22.5·10⁻⁶/K', 'expansion', 22.5e-6],
+    ['22.5 10⁻⁶/K', 'expansion', 22.5e-6],
+    ['22.5 * 10^-6 1/K', 'expansion', 22.5e-6],
+    ['22.5e−6 1/K', 'expansion', 22.5e-6],
+    ['1.739×10⁹ N/m', 'forcePerLength', 1.739e9],
+    ['1.739·10^9 N/m', 'forcePerLength', 1.739e9],
+    ['1.2e3×10⁶ N/m', 'forcePerLength', 1.2e9],
+    ['3.343 x 10^7 N*mm', 'bendingStiffness', 3.343e4],
+    ['3.343 X 10^(7) N·mm', 'bendingStiffness', 3.343e4],
+    ['−1 1/2 in', 'length', -1.5 * inch],
     ['45', 'angle', 45],
     ['45°', 'angle', 45],
     ['80 1/min', 'rate', 80 / 60],
@@ -123,8 +137,29 @@ describe('a quantity that cannot be read is refused with what is needed', () => 
   });
   it('a word before a number is taken off in the hint', () =>
     expect(problem('Nm 110', 'number').hint).toBe('write `110` alone'));
+  it('behind a power of ten: the unit alone is at fault', () => {
+    const text = '1.739×10⁹ N/n';
+    const found = problem(text, 'forcePerLength');
+    expect(found.code).toBe('unit-unknown');
+    expect(text.slice(found.within?.offset, (found.within?.offset ?? 0) + (found.within?.length ?? 0))).toBe('N/n');
+    expect(problem('1.739×10⁹', 'forcePerLength')).toMatchObject({
+      code: 'unit-missing',
+      hint: 'write for example `1.739×10⁹ N/mm`',
+    });
+    expect(problem('−0,25 mm', 'length').hint).toContain('`−0.25`');
+  });
   it('never evaluates an expression', () => {
-    for (const text of ['2*3 mm', '1 mm + 1 mm', '1 import("x")', '1 f(x)=x', '1 mm; 2 mm']) {
+    for (const text of [
+      '2×10 mm',
+      '2 x 10^2^2 mm',
+      '2·10⁹·10⁹ mm',
+      '2 x 3^4 mm',
+      '2*3 mm',
+      '1 mm + 1 mm',
+      '1 import("x")',
+      '1 f(x)=x',
+      '1 mm; 2 mm',
+    ]) {
       expect(parseQuantity(text, 'length').ok).toBe(false);
     }
   });
@@ -135,8 +170,7 @@ describe('every kind of quantity', () => {
   it.each(names)('%s survives being printed and read again in both unit systems', (kind) => {
     for (const units of ['metric', 'us'] as const) {
       const shown = formatQuantity(1.2345678901, kind, { units, digits: 17 });
-      const text = shown.replace(/·10⁻⁶(.*)$/, (_, rest: string) => (rest === '' ? ' microstrain' : ` 1e-6${rest}`));
-      const read = parseQuantity(text, kind === 'temperature' ? 'temperature' : kind);
+      const read = parseQuantity(shown, kind);
       expect(read.ok && Math.abs(read.value / 1.2345678901 - 1)).toBeLessThan(1e-9);
     }
   });

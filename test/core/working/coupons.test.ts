@@ -14,11 +14,11 @@ import {
 } from '../../../packages/core/src/fracture/index.js';
 import { laminate, stiffness } from '../../../packages/core/src/laminate/index.js';
 import { measuredBridgingLaw, type PenetrationInput } from '../../../packages/core/src/stitch/index.js';
-import type { RuleName } from '../../../packages/core/src/working/index.js';
+import { type RuleName, startWorking } from '../../../packages/core/src/working/index.js';
 import { cloth, couponOf, light, strong } from '../fracture/coupon/support.js';
 import { expectNear, mm } from '../stitch/support.js';
 import { misses } from './support.js';
-import { named, worked } from './worked.js';
+import { ambiguous, named, worked } from './worked.js';
 
 const armOfPlies = (plies: number) => armOf(laminate(Array.from({ length: plies }, () => cloth)));
 const [thinner, thicker] = [armOfPlies(1), armOfPlies(3)];
@@ -47,7 +47,7 @@ const coupons: readonly (readonly [string, Coupon, readonly RuleName[]])[] = [
     couponOf('dcb', light, 8, { measured }),
     ['areaUnderPoints', 'steadyToughness', 'usableToughness'],
   ],
-  ['arms that break', couponOf('dcb', strong, 4), ['armShare', 'nextToGive', 'armBreaks']],
+  ['arms that break', couponOf('dcb', strong, 4), ['rowsHold', 'armBends', 'armShare', 'nextToGive', 'armBreaks']],
   ['unlike arms', couponOf('dcb', light, 3, {}, { arms: [thicker, armOfPlies(6)] }), ['openingPair', 'readMean']],
   ['a plain end-notched flexure', couponOf('enf', undefined, 5), ['slidingPair', 'slidingLoad', 'slidingRows']],
   ['a stitched end-notched flexure', couponOf('enf', light, 5), ['toughnessAdded', 'lawAlongPath']],
@@ -59,8 +59,16 @@ const coupons: readonly (readonly [string, Coupon, readonly RuleName[]])[] = [
     ['peelRows', 'landingRows', 'nextToGive'],
   ],
   ['a peel of unlike arms', couponOf('peel', light, 1, {}, { arms: [thinner, thicker] }), ['peelUnlikeRows']],
-  ['a plain edge opened by a wedge', couponOf('wedge', undefined, 3), ['splitWithoutStitches', 'splitTip', 'armShare']],
-  ['a stitched edge opened by a wedge', couponOf('wedge', strong, 3), ['splitMoment']],
+  [
+    'a plain edge opened by a wedge',
+    couponOf('wedge', undefined, 3),
+    ['splitWithoutStitches', 'splitMomentAlone', 'splitTip', 'armBends', 'armShare'],
+  ],
+  [
+    'a stitched edge opened by a wedge',
+    couponOf('wedge', strong, 3),
+    ['splitStops', 'rowsHold', 'splitMoment', 'armBendsBetweenRows'],
+  ],
   ['a mouth too narrow to split', couponOf('wedge', undefined, 8, {}, { opening: 0.001 * mm }), ['splitTip']],
 ];
 
@@ -86,6 +94,9 @@ describe('the working of a coupon', () => {
       const { toughness, verdict, result } = predictCoupon(coupon, { samples: 20, advice: false });
       const read = steps.find(({ part }) => part[0] === 'reading');
       expect(read?.values.G_R).toBe(toughness?.specimen.nominal);
+      expect(named(steps, 'greatestLoad').values.P_max).toBe(result?.peakForce);
+      const bent = steps.find(({ part, values }) => part[0] === 'sharpestBend' && values.x_a !== undefined);
+      if (result?.armShare !== undefined) expectNear(bent?.values.x_a ?? 0, result.armShare);
       const next = steps.find(({ rule }) => rule === 'nextToGive');
       expect(next?.values.f_n).toBe(verdict.margin);
       expect(next?.part.slice(-2)).toEqual(next === undefined ? undefined : [verdict.first, verdict.next]);
@@ -94,6 +105,50 @@ describe('the working of a coupon', () => {
       expect(byArea.slice(0, areas?.length)).toEqual(areas);
     },
   );
+});
+
+describe('the keys of the working of a coupon', () => {
+  it.each(coupons)('%s: a symbol of a part names one number', (_name, coupon) => {
+    expect(ambiguous(show(coupon))).toEqual([]);
+  });
+});
+
+describe('what the working of a stitched coupon must show', () => {
+  it('an arm of a peel breaks at the hindmost row, whose moment follows from the load', () => {
+    const steps = show(couponOf('peel', strong, 1));
+    const { x_a, x_m = 0 } = named(steps, 'peelBends').values;
+    expectNear(x_a ?? 0, 1, 1e-4);
+    const rows = named(steps, 'rowsHold').rows ?? [];
+    expectNear(x_m, Math.min(...rows.map(({ x_r = Number.NaN }) => x_r)), 1e-9);
+    const [{ G_L = 0 } = {}] = named(steps, 'peelRows', 'gaveWay', 'arm').rows ?? [];
+    expectNear(named(steps, 'peelBendEnergy').values.G_e ?? 0, G_L, 1e-4);
+  });
+
+  it('an edge stops splitting where the tip opens as moment and shear force of statics say', () => {
+    const { specimen, ...rest } = couponOf('wedge', strong, 3);
+    const steps = show({ specimen, ...rest });
+    const { w_c = 0, w_t = 0, G_t = 0 } = named(steps, 'splitTip').values;
+    // Rows ahead of the tip hold it too.
+    expectNear(w_c, w_t, 0.02);
+    expectNear(G_t, specimen.bondToughness, 1e-6);
+  });
+
+  it('tells the stitch at the middle of what is known by the medians that are no likeliest values', () => {
+    const steps = show(couponOf('dcb', light, 5));
+    const { x_M } = named(steps, 'medianAboveLikeliest', 'stitch', 'beddingIn').values;
+    // The median of a triangle that falls from 0 to 0.5: (1 - x/0.5)² = 1/2.
+    expectNear(x_M ?? 0, 0.5 * (1 - Math.SQRT1_2));
+    expect(named(steps, 'beddingIn', 'stitch').values.f_b).toBe(x_M);
+  });
+
+  it('has the warnings of the simulation', () => {
+    const coupon = couponOf('dcb', strong, 4);
+    const { working, notes } = startWorking();
+    showCoupon(coupon, working);
+    const texts = notes.flatMap((one) => one.notes.map(({ text }) => text));
+    const { result } = predictCoupon(coupon, { samples: 20, advice: false });
+    expect(texts).toEqual(expect.arrayContaining((result?.notes ?? []).map(({ text }) => text)));
+  });
 });
 
 describe('what the working of a plain coupon must show', () => {
@@ -142,21 +197,31 @@ describe('what the working of a plain coupon must show', () => {
 
   it('an edge splits without stitches to where the tip sets free the toughness of the bond, by both ways', () => {
     const { specimen, steps } = of('wedge');
-    const { a_s, G_t = 0 } = named(steps, 'splitWithoutStitches').values;
+    const { a_s, G_ns = 0 } = named(steps, 'splitWithoutStitches').values;
     const result = simulateWedge({ ...specimen, rows: [] });
     expect(a_s).toBe(result.naturalLength);
-    expectNear(G_t, specimen.bondToughness, 1e-6);
+    expectNear(G_ns, specimen.bondToughness, 1e-6);
     expectNear(named(steps, 'splitTip').values.G_t ?? 0, specimen.bondToughness, 1e-3);
   });
 });
 
 describe('the working of a coupon that tests narrow', () => {
   const coupon = couponOf('dcb', light, 8);
+  const bond = coupon.specimen.bondToughness;
   const test = { peakForce: 1.1 * predictCoupon(coupon, { samples: 20, advice: false }).peakForce.nominal };
 
   it.each([
     ['with the bond as given', coupon, 'bondAtMiddle'],
-    ['with the bond in a range', { ...coupon, bondToughnessRange: { low: 200, high: 900 } }, 'bondInRange'],
+    [
+      'with the bond in a range about it',
+      { ...coupon, bondToughnessRange: { low: 0.4 * bond, high: 2 * bond } },
+      'bondAboveLikeliest',
+    ],
+    [
+      'with the bond at the top of its range',
+      { ...coupon, bondToughnessRange: { low: 0.4 * bond, high: bond } },
+      'bondBelowLikeliest',
+    ],
   ] as const)('shows the middle that the prediction takes, %s', (_name, one, rule) => {
     const tests = [{ coupon: one, test }];
     const steps = show(one, tests);
@@ -164,7 +229,7 @@ describe('the working of a coupon that tests narrow', () => {
     const { toughness, calibrated } = predictCoupon(one, { tests, advice: false });
     expect(calibrated).toBe(true);
     expect(steps.find(({ part }) => part[0] === 'reading')?.values.G_R).toBe(toughness?.specimen.nominal);
-    const { f_D = 0 } = named(steps, 'middleOfTests').values;
+    const { f_D = 0 } = named(steps, 'armsAtMiddle').values;
     expect(Math.abs(f_D - 1)).toBeLessThan(0.1);
     const { D_1 } = named(steps, 'armsAtMiddle').values;
     expect(named(steps, 'openingPair').values.D_1).toBe(D_1);

@@ -54,6 +54,7 @@ describe('the working of a design', () => {
 const usedElsewhere: Readonly<Record<string, readonly RuleName[]>> = {
   'stitching.test.ts': [
     'legsOfTwoThreads',
+    'sideSlips',
     'legsAboveLock',
     'legsBelowLock',
     'rodInHole',
@@ -93,9 +94,13 @@ const usedElsewhere: Readonly<Record<string, readonly RuleName[]>> = {
   'coupons.test.ts': [
     'armFreeAcross',
     'middleOfTests',
+    'middleOfTestsInRange',
     'armsAtMiddle',
+    'strengthAtMiddle',
     'bondAtMiddle',
-    'bondInRange',
+    'bondBelowLikeliest',
+    'bondAboveLikeliest',
+    'armBendsBetweenRows',
     'peelUnlikeRows',
   ],
 };

@@ -7,6 +7,7 @@ import { usageStop } from '../usage.js';
 import { workingOptions } from '../working-options.js';
 
 export async function run(given: Given): Promise<ExitCode> {
+  checkOptions(given);
   if (given.flags.has('design')) {
     const id = idFor('--design', given);
     if (given.values.has('format')) throw usageStop('`--design` writes YAML and takes no `--format`', given.command);
@@ -18,6 +19,14 @@ export async function run(given: Given): Promise<ExitCode> {
   }
   await present(given.flags.has('worked') ? worked(given) : lookUp(given, () => listed(given)), given);
   return exit.fine;
+}
+
+/** @throws Stop 64 for options that need another, or exclude each other */
+function checkOptions(given: Given): void {
+  const [design, worked] = ['design', 'worked'].map((name) => given.flags.has(name));
+  if (design && worked) throw usageStop('`--design` and `--worked` exclude each other', given.command);
+  const ofWorking = ['ply', 'upto', 'digits'].find((name) => given.values.has(name));
+  if (ofWorking !== undefined && !worked) throw usageStop(`\`--${ofWorking}\` needs \`--worked\``, given.command);
 }
 
 const listed = (given: Given): Report => examplesReport(given.positionals[0], { list: formatOf(given) === 'text' });

@@ -1,12 +1,13 @@
 import { locate, type Model, parseSource, workedSteps } from '../design/index.js';
 import { type Problem, SelvageError } from '../problem/index.js';
 import type { KindName } from '../quantity/index.js';
-import { type Compared, type Explanation, explain, type RecognisedSlip } from './explain.js';
+import { type Candidate, type Compared, type Explanation, explain } from './explain.js';
 import { findQuantity } from './find.js';
 import { type Quantity, quantitiesOf } from './quantities.js';
 import type { Answer, Answers } from './read.js';
 import { repeated } from './repeated.js';
 import { reportNumber } from './report-number.js';
+import { type SharedSlip, settled, sharedSlips } from './shared.js';
 import { sheetOf } from './sheet.js';
 import { negligibleSizes } from './size.js';
 import { type AnswerValue, answerValue } from './value.js';
@@ -33,11 +34,6 @@ export interface CheckedAnswer {
   readonly verdict: AnswerVerdict;
   /** Slips that give the answer, those first that explain most of the sheet, then the more common. */
   readonly explanations: readonly Explanation[];
-}
-
-/** A slip that explains several answers of a sheet. */
-export interface SharedSlip extends RecognisedSlip {
-  readonly count: number;
 }
 
 /** A sheet of answers that has been looked through. */
@@ -69,16 +65,15 @@ export function checkAnswers(model: Model, answers: Answers): CheckedAnswers {
   const read = readEntries(model, answers, quantities);
   const sheet = sheetOf(model, steps, quantities);
   const negligible = negligibleSizes(quantities.values());
-  const checked = read.map(({ entry, of, answer }) =>
-    judge(entry, of, answer, negligible(of), (one) => explain(one, sheet)),
+  const checked = settled(
+    read.map(({ entry, of, answer }) => judge(entry, of, answer, negligible(of), (one) => explain(one, sheet))),
   );
-  const shared = sharedSlips(checked);
   const count = (verdict: AnswerVerdict): number => checked.filter((one) => one.verdict === verdict).length;
   return {
     title: model.title,
-    answers: checked.map((one) => ({ ...one, explanations: sorted(one.explanations, shared) })),
+    answers: checked,
     counts: { right: count('right'), rounded: count('rounded'), slip: count('slip'), wrong: count('wrong') },
-    shared: shared.filter((one) => one.count > 1),
+    shared: sharedSlips(checked).filter((one) => one.count > 1),
   };
 }
 
@@ -98,13 +93,14 @@ function readEntries(
   const keys: (string | undefined)[] = [];
   const read = entries.flatMap((entry, i): ReadEntry[] => {
     const path = ['answers', i];
-    const found = findQuantity(entry.quantity, quantities);
-    const of = 'quantity' in found ? found.quantity : reportNumber(model, entry.quantity);
-    keys.push(of?.key);
-    if (of === undefined) {
-      if ('problem' in found) problems.push({ ...found.problem, path: [...path, 'quantity'] });
+    const found = findQuantity(entry.quantity, quantities, (name) => reportNumber(model, name));
+    if ('problem' in found) {
+      keys.push(undefined);
+      problems.push({ ...found.problem, path: [...path, 'quantity'] });
       return [];
     }
+    const of = found.quantity;
+    keys.push(of.key);
     const answer = answerValue(entry, of.kind, path);
     if ('value' in answer) return [{ entry, of, answer }];
     problems.push(answer);
@@ -120,8 +116,8 @@ function judge(
   of: Quantity,
   answer: AnswerValue,
   negligible: number,
-  explanationsOf: (compared: Compared) => readonly Explanation[],
-): CheckedAnswer {
+  explanationsOf: (compared: Compared) => readonly Candidate[],
+): CheckedAnswer & { readonly explanations: readonly Candidate[] } {
   const right = of.value;
   // A zero has no digit that could be half right.
   const half = answer.digits === 0 ? 0 : answer.half;
@@ -146,35 +142,4 @@ function judge(
     verdict,
     explanations,
   };
-}
-
-/** Slips with a detail that belongs to the student, not to the quantity. */
-const detailed: ReadonlySet<string> = new Set(['powerOfTen']);
-const same = (one: RecognisedSlip, other: RecognisedSlip): boolean =>
-  one.name === other.name && (!detailed.has(one.name) || one.detail === other.detail);
-
-/** Every slip with the number of answers that it explains, the most first. */
-function sharedSlips(answers: readonly CheckedAnswer[]): SharedSlip[] {
-  const found: SharedSlip[] = [];
-  for (const { explanations, verdict } of answers) {
-    if (verdict !== 'slip') continue;
-    const own: RecognisedSlip[] = [];
-    for (const slip of explanations.flatMap(({ slips }) => slips)) {
-      if (!own.some((other) => same(other, slip))) own.push(slip);
-    }
-    for (const slip of own) {
-      const at = found.findIndex((other) => same(other, slip));
-      const { name, detail } = slip;
-      const kept = detailed.has(name) && detail !== undefined ? { name, detail } : { name };
-      found[at < 0 ? found.length : at] = { ...kept, count: (found[at]?.count ?? 0) + 1 };
-    }
-  }
-  return found.toSorted((one, other) => other.count - one.count);
-}
-
-/** The slips first that explain most of the sheet; equals keep their order. */
-function sorted(explanations: readonly Explanation[], shared: readonly SharedSlip[]): readonly Explanation[] {
-  const weight = ({ slips }: Explanation): number =>
-    Math.min(...slips.map((slip) => shared.find((other) => same(other, slip))?.count ?? 0));
-  return explanations.toSorted((one, other) => weight(other) - weight(one));
 }

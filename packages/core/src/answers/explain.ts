@@ -27,7 +27,9 @@ export interface Compared {
   readonly rounding: number;
 }
 
-interface Candidate extends Explanation {
+/** An explanation that may still stand back behind another. */
+export interface Candidate extends Explanation {
+  /** Slips of one family give one number by symmetry: one of them stands for the others. */
   readonly family: string;
 }
 
@@ -57,7 +59,7 @@ const numbersOf = (slip: Slip, { of, answer }: Compared, sheet: Sheet): Candidat
 const nameOf = ({ slips: [first] }: Explanation): SlipName | undefined => first?.name;
 
 /** Each slip once; of a family that gives one number by symmetry the first; a mere sign only where nothing else gives it. */
-function once(found: readonly Candidate[]): Candidate[] {
+export function once(found: readonly Candidate[]): Candidate[] {
   const kept: Candidate[] = [];
   for (const one of found) {
     const known = kept.some(
@@ -71,11 +73,9 @@ function once(found: readonly Candidate[]): Candidate[] {
 /** Slips that each give the answer, the more common first. */
 function single(compared: Compared, sheet: Sheet): Candidate[] {
   const enough = slips.filter((slip) => slip.digits <= compared.answer.digits);
-  return once(
-    enough
-      .flatMap((slip) => numbersOf(slip, compared, sheet))
-      .filter((one) => tells(compared, one) && meets(compared, one.value)),
-  );
+  return enough
+    .flatMap((slip) => numbersOf(slip, compared, sheet))
+    .filter((one) => tells(compared, one) && meets(compared, one.value));
 }
 
 /** A slip together with a power of a thousand, when only one such pair gives the answer. */
@@ -95,12 +95,11 @@ function double(compared: Compared, sheet: Sheet): Candidate[] {
       ),
     )
     .filter(({ value }) => meets(compared, value));
-  const different = once(found);
-  return different.length === 1 ? different : [];
+  return once(found).length === 1 ? found : [];
 }
 
-/** What explains an answer that is not right: slips that each give it, else one pair of slips. */
-export function explain(compared: Compared, sheet: Sheet): readonly Explanation[] {
+/** All that can explain an answer that is not right: slips that each give it, else one pair of slips; the more common first. */
+export function explain(compared: Compared, sheet: Sheet): readonly Candidate[] {
   const found = single(compared, sheet);
-  return (found.length > 0 ? found : double(compared, sheet)).map(({ slips, value }) => ({ slips, value }));
+  return found.length > 0 ? found : double(compared, sheet);
 }

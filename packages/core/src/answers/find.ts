@@ -1,4 +1,5 @@
-import { nearestHint, type Problem } from '../problem/index.js';
+import { symbolText } from '../expression/index.js';
+import { nearest, type Problem } from '../problem/index.js';
 import type { Quantity } from './quantities.js';
 
 /** The quantity that a name means, or what is wrong with the name. */
@@ -16,22 +17,58 @@ const inWorking = (name: string): string =>
 /** The laminate, load or other entry that a quantity belongs to. */
 const holderOf = ({ part }: Quantity): string => part.slice(0, 2).join('.');
 
+/** A symbol as it is compared with what a student writes: raised and lowered digits as plain ones, one kind of bar, no joints. */
+const plain = (symbol: string): string =>
+  symbol
+    .normalize('NFKD')
+    .replaceAll('\u0305', '\u0304')
+    .replace(/[_,{}^ ]/g, '');
+
 /**
  * The quantity of a name: its key, or the end of its key where only one entry of the design has such a number. `A11` is that of the only
- * laminate, `Q11` that of every ply when all have the same.
+ * laminate, `Q11` that of every ply when all have the same. The symbol may be as it is printed, `κx`; parts between may be left out too.
+ * @param inReport the number of the report that has the name for its path, which goes before a key that only has its parts
  */
-export function findQuantity(name: string, quantities: ReadonlyMap<string, Quantity>): Found {
-  const whole = quantities.get(inWorking(name));
-  if (whole !== undefined) return { quantity: whole };
-  const ending = [...quantities.values()].filter(({ key }) => key.endsWith(`.${name}`));
-  const computed = ending.filter((one) => one.computed);
-  const nearest = computed.length > 0 ? computed : ending;
-  // What stands nearest to the top is the thing itself; deeper ones are parts of it, such as the residual stress of a load.
-  const depth = Math.min(...nearest.map(({ part }) => part.length));
-  const meant = nearest.filter(({ part }) => part.length === depth);
-  const [first] = meant;
-  if (first === undefined) return { problem: unknown(name, quantities) };
-  if (meant.every((one) => holderOf(one) === holderOf(first) && one.value === first.value)) return { quantity: first };
+export function findQuantity(
+  name: string,
+  quantities: ReadonlyMap<string, Quantity>,
+  inReport: (path: string) => Quantity | undefined,
+): Found {
+  const all = [...quantities.values()];
+  const typed = typedNames(name, all);
+  const found = (candidates: (name: string) => readonly Quantity[]): Found | undefined =>
+    choose(name, candidates(name)) ?? choose(name, typed.flatMap(candidates));
+
+  const ending = found((end) => {
+    const whole = quantities.get(inWorking(end));
+    return whole === undefined ? outermost(all.filter(({ key }) => key.endsWith(`.${end}`))) : [whole];
+  });
+  if (ending !== undefined && 'quantity' in ending) return ending;
+  const reported = inReport(name);
+  if (reported !== undefined) return { quantity: reported };
+  const leaving = (): Found | undefined =>
+    found((short) => outermost(all.filter((one) => leavesOut(short.split('.'), one))));
+  return ending ?? leaving() ?? { problem: unknown(name, typed, quantities) };
+}
+
+/** The name with its symbol as it is typed, for each symbol that is printed as it stands in the name. */
+function typedNames(name: string, quantities: readonly Quantity[]): readonly string[] {
+  const parts = name.split('.');
+  const printed = plain(parts.pop() ?? '');
+  const symbols = new Set(quantities.map(({ symbol }) => symbol));
+  return [...symbols]
+    .filter((symbol) => plain(symbolText(symbol)) === printed)
+    .map((symbol) => [...parts, symbol].join('.'));
+}
+
+/** The one of the candidates that is meant, or that they are too many; undefined when there is none. */
+function choose(name: string, candidates: readonly Quantity[]): Found | undefined {
+  const found = computedFirst(candidates).toSorted((one, other) => one.part.length - other.part.length);
+  const [first] = found;
+  if (first === undefined) return undefined;
+  const alike = found.every(({ value }) => value === first.value);
+  const meant = alike ? found.filter(({ part }) => part.length === first.part.length) : found;
+  if (alike && meant.every((one) => holderOf(one) === holderOf(first))) return { quantity: first };
   return {
     problem: {
       code: 'unknown-name',
@@ -41,17 +78,53 @@ export function findQuantity(name: string, quantities: ReadonlyMap<string, Quant
   };
 }
 
-function unknown(name: string, quantities: ReadonlyMap<string, Quantity>): Problem {
+/** Whether names stand in others in their order. */
+function within(names: readonly string[], others: readonly string[]): boolean {
+  let at = -1;
+  return names.every((name) => {
+    at = others.indexOf(name, at + 1);
+    return at >= 0;
+  });
+}
+
+/** Without what has all parts of another and more: that is a part of it, such as the residual stress of a load. */
+function outermost(all: readonly Quantity[]): readonly Quantity[] {
+  const kept: Quantity[] = [];
+  for (const one of all.toSorted((a, b) => a.part.length - b.part.length)) {
+    const isPart = kept.some(({ part }) => part.length < one.part.length && within(part, one.part));
+    if (!isPart) kept.push(one);
+  }
+  return kept;
+}
+
+/** What is computed, and what is only used where it is another number. */
+function computedFirst(all: readonly Quantity[]): Quantity[] {
+  const computed = all.filter((one) => one.computed);
+  return [...computed, ...all.filter((one) => !one.computed && !computed.some(({ value }) => value === one.value))];
+}
+
+/** Whether the key has the parts of a name in their order and ends with its symbol. */
+const leavesOut = (names: readonly string[], { part, symbol }: Quantity): boolean =>
+  names.length > 1 && names[names.length - 1] === symbol && within(names.slice(0, -1), part);
+
+/** @param typed the name with its symbol as typed, where it was written as printed */
+function unknown(name: string, typed: readonly string[], quantities: ReadonlyMap<string, Quantity>): Problem {
   const keys = [...quantities.keys()];
   const parts = name.split('.');
-  const endings = new Set(keys.map((key) => key.split('.').slice(-parts.length).join('.')));
+  const names = [...new Set([...keys, ...keys.map((key) => key.split('.').slice(-parts.length).join('.'))])];
+  const greek = typed.length === 0 && /[^ -~]/.test(name);
+  const alike = greek ? names.map(asPrinted) : names;
+  const near = nearest(greek ? name : (typed[0] ?? name), alike);
   return {
     code: 'unknown-name',
     message: `the working of this design has no \`${name}\``,
     allowed: nextNames(parts, keys),
-    ...nearestHint(name, [...keys, ...endings]),
+    ...(near === undefined ? {} : { hint: `did you mean \`${names[alike.indexOf(near)]}\`?` }),
   };
 }
+
+/** A name with its symbol as printed. */
+const asPrinted = (name: string): string => name.replace(/[^.]+$/, symbolText);
 
 /** What may stand where the name leaves the working. */
 function nextNames(parts: readonly string[], keys: readonly string[]): string {

@@ -1,3 +1,5 @@
+import { leadingNumber } from '../quantity/index.js';
+
 /** A number as it was written: its digits say how closely it was meant. */
 interface WrittenNumber {
   /** The number alone, without its unit. */
@@ -8,22 +10,21 @@ interface WrittenNumber {
   readonly digits: number;
 }
 
-const decimal = /^[+-]?(?=\.?\d)(\d*)(?:\.(\d*))?(?:[eE]([+-]?\d+))?/;
-const fraction = /^[+-]?(?:\d+[ \u00a0]+)?\d+\s*\/\s*\d+(?=\s*(?:[a-zA-Zµμ°"'%]|$))/;
-
 /** Digits of an exact fraction: more than any answer has. */
 const exact = 15;
 
 /** The number at the beginning of a text, with what its digits say. */
 export function writtenNumber(given: string): WrittenNumber {
-  const text = given.trim();
-  const whole = fraction.exec(text)?.[0];
-  if (whole !== undefined) return { text: whole, half: 0, digits: exact };
-  const [number = '', before = '', behind, power = '0'] = decimal.exec(text) ?? [];
+  const trimmed = given.trim();
+  const number = leadingNumber(trimmed);
+  if (number === undefined) return { text: '', half: 0, digits: 0 };
+  const text = trimmed.slice(0, number.length);
+  if (number.decimal === undefined) return { text, half: 0, digits: exact };
+  const { before, behind, power } = number.decimal;
   const digits = `${before}${behind ?? ''}`.replace(/^0+/, '');
   return {
-    text: number,
-    half: 0.5 * 10 ** (Number(power) - (behind?.length ?? 0)),
+    text,
+    half: 0.5 * 10 ** (power - (behind?.length ?? 0)),
     digits: (behind === undefined ? digits.replace(/0+$/, '') : digits).length,
   };
 }

@@ -82,4 +82,4 @@ export {
 export { reference, section } from './schema/fields.js';
 export { type DesignSource, locate, parseSource } from './source.js';
 export { starterDesign } from './starter.js';
-export { workedSteps } from './worked/index.js';
+export { workedDesign, workedSteps } from './worked/index.js';

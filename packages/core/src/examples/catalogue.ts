@@ -63,7 +63,7 @@ const wordsIn = (text: string): string[] => text.toLowerCase().match(/[\p{L}\d]+
 /** What is searched for a word: id, title and source of an example. */
 const textOf = (id: string): string => {
   const { title, source } = exampleOf(id);
-  return `${id} ${title} ${source} ${citation(source)}`;
+  return `${id} ${title} ${source} ${sourceName(source)} ${citation(source)}`;
 };
 
 /**

@@ -1,1 +1,2 @@
 export { parseExpression } from './parse.js';
+export { symbolTex, symbolText } from './symbol.js';

@@ -57,15 +57,24 @@ export function armOf(laminate: Laminate, options: ArmOptions = {}, working?: Wo
     E3: through.E3,
     ...(strain.limits === undefined ? {} : { failureStrain: strain.limits }),
   };
-  if (working !== undefined) showArm(laminate, s, options, arm, { E3Of: throughPly, ...strain }, working);
+  const all = uniqueNotes([...notes, ...shear.notes, ...through.notes, ...strain.notes]);
+  if (working !== undefined) {
+    showArm(laminate, s, options, arm, { E3Of: throughPly, acrossOf, ...strain }, working);
+    working.notes(all);
+  }
   return {
     ...arm,
-    notes: uniqueNotes([...notes, ...shear.notes, ...through.notes, ...strain.notes]),
+    notes: all,
     sources: uniqueSources(sources, shear.sources, strain.sources),
   };
 }
 
-const throughPly = (ply: Ply): number => ply.E3 ?? 2 * (1 + (ply.nu23 ?? assumedNu23)) * plyShear(ply).G23;
+const acrossOf = (ply: Ply) => ({ nu23: ply.nu23 ?? assumedNu23, G23: plyShear(ply).G23 });
+
+function throughPly(ply: Ply): number {
+  const { nu23, G23 } = acrossOf(ply);
+  return ply.E3 ?? 2 * (1 + nu23) * G23;
+}
 
 function throughThickness({ plies, thickness }: Laminate, given: number | undefined): { E3: number; notes: Note[] } {
   if (given !== undefined) {

@@ -8,6 +8,8 @@ const entry = (m: Stiffness['A'], i: number, j: number): number => m[i]?.[j] ?? 
 /** What the arm was worked out from besides its stiffness. */
 interface ArmParts {
   readonly E3Of: (ply: Ply) => number;
+  /** What the modulus of a ply through its thickness follows from where it is not given. */
+  readonly acrossOf: (ply: Ply) => { readonly nu23: number; readonly G23: number };
   readonly curvatures?: NonNullable<Arm['failureStrain']>;
 }
 
@@ -17,7 +19,7 @@ export function showArm(
   { A, B, D, a, b, d }: Pick<Stiffness, 'A' | 'B' | 'D' | 'a' | 'b' | 'd'>,
   { across = 'held', E3 }: ArmOptions,
   arm: Arm,
-  { E3Of, curvatures }: ArmParts,
+  { E3Of, acrossOf, curvatures }: ArmParts,
   working: Working,
 ): void {
   const stiff = { D_a: arm.bendingStiffness, A_a: arm.axialStiffness };
@@ -33,7 +35,14 @@ export function showArm(
   } else {
     working.step('armFreeAcross', { a11: entry(a, 0, 0), b11: entry(b, 0, 0), d11: entry(d, 0, 0), ...stiff });
   }
+  working.step('armShear', { S_a: arm.shearStiffness });
   if (E3 === undefined) {
+    const assumed = plies.filter((ply) => ply.E3 === undefined);
+    if (assumed.length > 0) {
+      const materials = [...new Map(assumed.map((ply) => [ply.name, ply])).values()];
+      const across = materials.map((ply) => ({ ...acrossOf(ply), E_zk: E3Of(ply) }));
+      working.step('plyThrough', {}, across);
+    }
     const rows = plies.map((ply) => {
       const [t_k, E_zk] = [ply.thickness, E3Of(ply)];
       return { t_k, E_zk, c_z: t_k / (h * E_zk) };
@@ -44,5 +53,7 @@ export function showArm(
   const { failureStrain: limit } = arm;
   if (limit === undefined || curvatures === undefined) return;
   const { tension: eps_t, compression: eps_c } = limit;
-  working.step('armStrength', { h, kappa_t: curvatures.tension, eps_t, kappa_c: curvatures.compression, eps_c });
+  const { tension: kappa_t, compression: kappa_c } = curvatures;
+  working.step('armCurvatures', { kappa_t, kappa_c });
+  working.step('armStrength', { h, kappa_t, eps_t, kappa_c, eps_c });
 }

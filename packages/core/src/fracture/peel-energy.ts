@@ -3,11 +3,27 @@ import type { PeelCase, PeelHistory } from './peel-case.js';
 import { type Holding, pull } from './peel-model.js';
 import { isSpent, noForce } from './row-stages.js';
 
-/** Energy of bending, stretch and shear, by Simpson's rule, and the surface strains. */
+/** An arm at a place of the mesh: after this share of step k from the front. */
+interface ArmSection {
+  readonly arm: number;
+  readonly at: readonly [k: number, share: number];
+  readonly M: number;
+  readonly angle: number;
+  readonly H: number;
+  readonly V: number;
+  /** Of the failure strain, so far the most. */
+  readonly share: number;
+}
+
+/**
+ * Energy of bending, stretch and shear, by Simpson's rule, and the surface strains.
+ * @param visit called for every place that is looked at
+ */
 export function armState(
   { model, limits }: PeelCase,
   z: Float64Array,
   steps: Float64Array,
+  visit?: (section: ArmSection) => void,
 ): { readonly energy: number; readonly strain: number; readonly share: number } {
   const { size, places, arms } = model;
   const section = emptySection();
@@ -33,11 +49,15 @@ export function armState(
       const [M0, M1] = [value(k, place.moment), value(k + 1, place.moment)];
       const [t0, t1] = [value(k, place.angle), value(k + 1, place.angle)];
       const e0 = density(M0, t0, H, V);
+      visit?.({ arm: a, at: [k, 0], M: M0, angle: t0, H, V, share });
       const slope0 = section.dM;
       const e1 = density(M1, t1, H, V);
+      visit?.({ arm: a, at: [k, 1], M: M1, angle: t1, H, V, share });
       const slope1 = section.dM;
       const Mm = (M0 + M1) / 2 + (h / 8) * (slope0 - slope1);
-      const em = density(Mm, (t0 + t1) / 2 + (h / 8) * bend * (M0 - M1), H, V);
+      const tm = (t0 + t1) / 2 + (h / 8) * bend * (M0 - M1);
+      const em = density(Mm, tm, H, V);
+      visit?.({ arm: a, at: [k, 0.5], M: Mm, angle: tm, H, V, share });
       energy += (h / 6) * (e0 + 4 * em + e1);
     });
   });

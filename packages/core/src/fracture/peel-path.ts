@@ -33,9 +33,17 @@ export interface PathEvent {
   readonly point: number;
 }
 
+/** A state of the arms with what had become of the rows. */
+export interface SharpestState {
+  readonly state: PeelEquilibrium;
+  readonly history: PeelHistory;
+}
+
 export interface PeelPath {
   readonly points: readonly PathPoint[];
   readonly events: readonly PathEvent[];
+  /** The state in which an arm comes nearest to breaking; absent where no state was found. */
+  readonly sharpest?: SharpestState;
   readonly end: 'arm' | 'row' | 'length' | 'displacement' | 'lost';
 }
 
@@ -92,6 +100,7 @@ export function followPeel(peel: PeelCase, limits: PathLimits): PeelPath {
   if (start === undefined) return { points, events, end: 'lost' };
   let current = start;
   points.push(pointAt(current, points, limits.from));
+  let sharpest: SharpestState = { state: current, history };
   let share = 1;
   let drop: number | undefined;
   let growing = false;
@@ -103,16 +112,17 @@ export function followPeel(peel: PeelCase, limits: PathLimits): PeelPath {
       growing = true;
       events.push({ kind: 'bond', point: points.length - 1 });
     }
-    if (current.length >= limits.to) return { points, events, end: 'length' };
-    if (current.displacement >= limits.displacement) return { points, events, end: 'displacement' };
+    if (current.length >= limits.to) return { points, events, sharpest, end: 'length' };
+    if (current.displacement >= limits.displacement) return { points, events, sharpest, end: 'displacement' };
     if (drop === undefined) {
       const { row, by } = excess(peel, history, current);
       if (row !== undefined && by > -near) ({ history, drop } = startDrop(peel, { state: current, history }, row));
     }
-    if (limits.untilRow !== undefined && current.load > limits.untilRow.load) return { points, events, end: 'row' };
+    if (limits.untilRow !== undefined && current.load > limits.untilRow.load)
+      return { points, events, sharpest, end: 'row' };
     if (limits.untilRow !== undefined && (drop !== undefined || gaveWay.size > 0)) {
       if (drop !== undefined) giveWay(drop);
-      return { points, events, end: 'row' };
+      return { points, events, sharpest, end: 'row' };
     }
     if (current.release >= mostRelease) break;
     const step: PeelStep | undefined = attempt(peel, history, { current, earlier, drop, stuck }, limits, share);
@@ -134,16 +144,17 @@ export function followPeel(peel: PeelCase, limits: PathLimits): PeelPath {
     earlier = sameWay ? current : undefined;
     ({ state: current, history, drop, stuck } = { drop: undefined, stuck: false, ...step });
     points.push(point);
+    if (current.strainShare > sharpest.state.strainShare) sharpest = { state: current, history };
     peel.rows.forEach(({ law }, row) => {
       const memory = history.memory[row];
       if (memory !== undefined && (memory.opening >= law.peak.opening || isSpent(law, memory))) giveWay(row);
     });
     if (step.armBroken) {
       events.push({ kind: 'arm', point: points.length - 1 });
-      return { points, events, end: 'arm' };
+      return { points, events, sharpest, end: 'arm' };
     }
   }
-  return { points, events, end: 'lost' };
+  return { points, events, sharpest, end: 'lost' };
 }
 
 /** Where the path is. */

@@ -2,6 +2,7 @@ import { fail } from '../problem/index.js';
 import { type Note, uniqueNotes } from '../provenance/index.js';
 import { inMillimetres } from '../stitch/index.js';
 import type { Working } from '../working/index.js';
+import { showPeelBend } from './peel-bend-steps.js';
 import { followPeel, type PeelPath } from './peel-path.js';
 import { peelRecord } from './peel-record.js';
 import { hasLikeArms, type PeelSpecimen, type PreparedPeel, preparePeel } from './peel-specimen.js';
@@ -9,6 +10,7 @@ import { showPeel } from './peel-steps.js';
 import { stiffArmsNote } from './peel-stiff.js';
 import { peelVerdict } from './peel-verdict.js';
 import { bondLeftNote } from './specimen/bond-left.js';
+import { showGreatest } from './specimen/pulled-steps.js';
 import { jumping } from './specimen/result.js';
 import { fewPenetrationsNote } from './specimen/row-limits.js';
 import type { SpecimenEvent, SpecimenResult } from './types.js';
@@ -61,24 +63,32 @@ export function simulatePeel(specimen: PeelSpecimen, working?: Working): Specime
   }
   const { width } = specimen;
   const { states, resistance, displacement, energyError, moments } = peelRecord(path, units, width);
-  if (working !== undefined) showPeel(specimen, prepared, path, { displacement, moments }, working);
+  const checked = peel.limits.some(({ tension, compression }) => Number.isFinite(Math.min(tension, compression)));
+  const notes = uniqueNotes([
+    ...notesOn(specimen, path, energyError),
+    ...fewPenetrationsNote(specimen.rows),
+    ...stiffArmsNote(specimen, states),
+    ...bondLeftNote(prepared.bond, states.at(-1)?.crackLength ?? 0),
+  ]);
+  if (working !== undefined) {
+    showPeel(specimen, prepared, path, { displacement, moments }, working);
+    showGreatest(states, working.part('peak'));
+    if (checked && path.sharpest !== undefined)
+      showPeelBend(specimen, prepared, path.sharpest, working.part('sharpestBend'));
+    working.notes(notes);
+  }
   return {
     states,
     events: eventsOf(prepared, path, displacement, width),
     resistance,
     peakForce: Math.max(...states.map(({ load }) => load)),
-    ...(peel.limits.some(({ tension, compression }) => Number.isFinite(Math.min(tension, compression))) && {
+    ...(checked && {
       armShare: Math.max(...path.points.map(({ strainShare }) => strainShare)),
     }),
     zoneLength: Math.max(...path.points.map(({ zone }) => zone)) * units.length,
     verdict: peelVerdict(prepared, path, width, working),
     energyError,
-    notes: uniqueNotes([
-      ...notesOn(specimen, path, energyError),
-      ...fewPenetrationsNote(specimen.rows),
-      ...stiffArmsNote(specimen, states),
-      ...bondLeftNote(prepared.bond, states.at(-1)?.crackLength ?? 0),
-    ]),
+    notes,
     sources: ['reissner-1972', 'kinloch-lau-williams-1994', 'kanninen-1973', 'selvage-2026-derivation'],
   };
 }

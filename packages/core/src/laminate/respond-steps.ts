@@ -35,6 +35,7 @@ export function showDeformation(
   };
   if (known.deformation.some((value) => value !== null)) {
     const stiff = { ...symmetric('A', s), ...symmetric('B', s), ...symmetric('D', s) };
+    working.step('mixedDeformation', { ...stiff, ...values, ...hindered });
     working.step('forces', { ...stiff, ...values, ...hindered });
     return;
   }

@@ -130,8 +130,10 @@ function plyResponses(
       const here: Vector3 = [strain[0] + z * curvature[0], strain[1] + z * curvature[1], strain[2] + z * curvature[2]];
       const free12 = free.at(k, z);
       const strain12 = rotateStrain(here, ply.angle);
-      const [x, y, xy] = minus(here, rotateStrain(free12, -ply.angle));
-      const stress12: Vector3 = [sigma1(table, p, x, y, xy), sigma2(table, p, x, y, xy), tau12(table, p, x, y, xy)];
+      const freed = rotateStrain(free12, -ply.angle);
+      const [x, y, xy] = minus(here, freed);
+      const full: Vector3 = [sigma1(table, p, x, y, xy), sigma2(table, p, x, y, xy), tau12(table, p, x, y, xy)];
+      const stress12 = aboveRounding(full, table, p, here, freed);
       const point: PlyPoint = {
         z,
         stress: plain(rotateStress(stress12, -ply.angle)),
@@ -141,8 +143,8 @@ function plyResponses(
         mechanicalStrain12: plain(minus(strain12, free12)),
       };
       if (working !== undefined) {
-        const freed = free.acts ? { free1: free12[0], free2: free12[1], given: free.of(k) } : undefined;
-        showPoint(point, ply, { strain, curvature }, freed, working.part('plies', k + 1, face));
+        const ofHeat = free.acts ? { free1: free12[0], free2: free12[1], given: free.of(k) } : undefined;
+        showPoint(point, ply, { strain, curvature }, ofHeat, working.part('plies', k + 1, face));
       }
       return point;
     };
@@ -187,6 +189,24 @@ function stiffness6({ A, B, D }: Stiffness): number[][] {
       return entry(block, i % 3, j % 3);
     }),
   );
+}
+
+/**
+ * Stress in ply axes with 0 where it is below the rounding of the strains that it is the difference of: a ply that nothing hinders has no stress, exactly.
+ *
+ * @param here strain in laminate axes
+ * @param free free strain in laminate axes
+ */
+function aboveRounding(stress: Vector3, table: Float64Array, at: number, here: Vector3, free: Vector3): Vector3 {
+  const [x, y, xy] = [0, 1, 2].map((i) => Math.abs(here[i] ?? 0) + Math.abs(free[i] ?? 0)) as [number, number, number];
+  const size = (i: number): number => Math.abs(table[at + i] ?? 0);
+  const limit = 2 ** -50;
+  const kept = (value: number, of: number): number => (Math.abs(value) < limit * of ? 0 : value);
+  return [
+    kept(stress[0], size(0) * x + size(1) * y + size(2) * xy),
+    kept(stress[1], size(3) * x + size(4) * y + size(5) * xy),
+    kept(stress[2], size(6) * (x + y) + size(7) * xy),
+  ];
 }
 
 /** The same numbers with 0 for -0, which reads like an error. */

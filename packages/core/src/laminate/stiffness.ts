@@ -83,10 +83,11 @@ function showSums(
   let lower = -h / 2;
   const rows = plies.map((ply, k) => {
     sumPlies(qbarTable, row, thickness, k, k + 1, lower, term, 0);
+    const z_b = lower;
     const z_k = lower + ply.thickness / 2;
     lower += ply.thickness;
     const Qbar = componentsAt('Qbar', qbarTable, (row[k] ?? 0) * ROW);
-    return { t_k: ply.thickness, z_k, theta: ply.angle, ...Qbar, h: ply.thickness, ...matrices(term) };
+    return { t_k: ply.thickness, z_b, z_k, theta: ply.angle, ...Qbar, h: ply.thickness, ...matrices(term) };
   });
   working.step('stackSums', { h, ...matrices(values) }, rows);
   working.step('inverse', {

@@ -1,5 +1,6 @@
 import { nearest, type Path, type Problem } from '../problem/index.js';
 import { type KindName, kinds } from './kind.js';
+import { leadingNumber } from './number.js';
 import { knownUnits, normaliseUnit, parseUnit, type UnitValue } from './unit.js';
 
 /** A number in SI (angles in degrees), or what is wrong with the text. */
@@ -7,23 +8,10 @@ export type ParsedQuantity =
   | { readonly ok: true; readonly value: number }
   | { readonly ok: false; readonly problem: Problem };
 
-const numberPattern = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/;
-const fractionPattern = /^(?:([+-]?\d+)[ \u00a0]+)?([+-]?\d+)\s*\/\s*(\d+)(?=\s*(?:[a-zA-Zµμ°"'%]|$))/;
 const longestQuantity = 100;
 
 /** Kinds for which a bare number is complete: pure numbers, and angles in degrees. */
 const bareNumberKinds: ReadonlySet<KindName> = new Set(['number', 'fraction', 'strain', 'angle']);
-
-function splitNumber(text: string): { value: number; length: number } | undefined {
-  const fraction = fractionPattern.exec(text);
-  if (fraction !== null) {
-    const whole = fraction[1] === undefined ? 0 : Number(fraction[1]);
-    const part = Number(fraction[2]) / Number(fraction[3]);
-    return { value: whole < 0 ? whole - part : whole + part, length: fraction[0].length };
-  }
-  const number = numberPattern.exec(text);
-  return number === null ? undefined : { value: Number(number[0]), length: number[0].length };
-}
 
 /** Units offered to somebody who wrote none or a wrong one. */
 function acceptedUnits(kind: KindName): string[] {
@@ -100,7 +88,7 @@ function likelyUnit(value: number, kind: KindName): string {
 const refuse = (problem: Problem): ParsedQuantity => ({ ok: false, problem });
 
 function wrongNumber(text: string, kind: KindName, path: Path): ParsedQuantity {
-  const comma = /^[+-]?\d+,\d+/.exec(text)?.[0];
+  const comma = /^[+\-−]?\d+,\d+/.exec(text)?.[0];
   const behind = /^[a-zA-Z. ]+(\d.*)$/.exec(text)?.[1];
   return refuse({
     code: 'not-a-number',
@@ -122,7 +110,7 @@ function exampleOf(kind: KindName): string {
 }
 
 /**
- * Reads a quantity such as "0.25 mm", "5.7 oz/yd^2", "5/8 in", "1200 denier", "50 %" and gives it in SI (angles in degrees).
+ * Reads a quantity such as "0.25 mm", "5.7 oz/yd^2", "5/8 in", "1200 denier", "50 %", "1.739×10⁹ N/m" and gives it in SI (angles in degrees).
  * A temperature keeps its zero point ("60 degC" is 333.15 K); a temperature difference does not ("60 degC" is 60 K).
  * Problems: `not-a-number`, `unit-missing`, `unit-unknown`, `unit-mismatch` (names both dimensions and units that would do).
  */
@@ -136,7 +124,7 @@ export function parseQuantity(input: string | number, kind: KindName, path: Path
       path,
     });
   }
-  const number = splitNumber(text);
+  const number = leadingNumber(text);
   if (number === undefined) return wrongNumber(text, kind, path);
   const unitText = text.slice(number.length).trim();
   if (/^,\d/.test(unitText)) return wrongNumber(text, kind, path);

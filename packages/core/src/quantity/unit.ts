@@ -18,6 +18,9 @@ const pureNumbers = new Map<string, number>([
   ['permille', 1e-3],
   ['ppm', 1e-6],
   ['microstrain', 1e-6],
+  ['ustrain', 1e-6],
+  ['uε', 1e-6],
+  ['ue', 1e-6],
   ['1e-6', 1e-6],
 ]);
 
@@ -61,7 +64,8 @@ export function normaliseUnit(text: string): string {
     )
     .replace(/([a-zA-Z])\.(?=[a-zA-Z])/g, '$1*')
     .replace(/([a-zA-Z])(-?\d)/g, '$1^$2')
-    .replace(/\s*([*/^])\s*/g, '$1');
+    .replace(/\s*([*/^])\s*/g, '$1')
+    .replace(/^10\^(-?\d+)(?=$|[*/])/, '1e$1');
   for (const [pattern, plain] of spellings) unit = unit.replace(pattern, plain);
   return unit.replace(/(\d)e\^-?(\d)/, (whole) => whole.replace('^', ''));
 }

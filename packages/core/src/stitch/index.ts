@@ -68,6 +68,7 @@ export {
   discreteness,
   type ToughnessArm,
 } from './toughness/lengths.js';
+export { showArmBreaks } from './toughness/toughness-steps.js';
 export { toughness } from './toughness/toughness.js';
 export {
   type ToughnessInterval,

@@ -69,6 +69,8 @@ function nearestInRows(pattern: RowsPattern): NearestNeighbour {
 
 /** Two rows along an edge: their distance, the least distance of their holes along the rows, and in all, m. */
 interface RowPair {
+  /** Which, from 0. */
+  readonly rows: readonly [number, number];
   readonly apart: number;
   readonly shift: number;
   readonly distance: number;
@@ -77,9 +79,9 @@ interface RowPair {
 /** Every pair of rows along an edge. */
 export function rowPairs({ rows }: RowsPattern): readonly RowPair[] {
   return rows.flatMap((row, i) =>
-    rows.slice(i + 1).map((other) => {
+    rows.slice(i + 1).map((other, k) => {
       const [apart, shift] = [other.offset - row.offset, leastShift(row, other)];
-      return { apart, shift, distance: Math.hypot(apart, shift) };
+      return { rows: [i, i + 1 + k] as const, apart, shift, distance: Math.hypot(apart, shift) };
     }),
   );
 }

@@ -59,13 +59,16 @@ export function needleFor(thread: Thread): NeedleRange {
   };
 }
 
+/** Unit of the metric numbers of needles, m. */
+export const needleUnit = 1e-5;
+
 /**
  * Blade diameter of a needle, m: its metric number is the diameter in hundredths of a millimetre.
  * @throws out-of-range number not above 0
  */
 export function needleDiameter(number: number): number {
   requirePositive('needle number', number);
-  return number * 1e-5;
+  return number * needleUnit;
 }
 
 /**

@@ -3,7 +3,7 @@ import { meetings } from './crossing.js';
 import { penetrationDensity } from './density.js';
 import { type Holes, holeOverBundle } from './holes.js';
 import { nearestNeighbour, nearestOfRows, rowPairs, staggeredDistance } from './nearest-neighbour.js';
-import { needleDiameter, needleRatio } from './needle.js';
+import { needleDiameter, needleRatio, needleUnit } from './needle.js';
 import { type RowsMet, rowsMetAcross, rowsMetAlong } from './rows-met.js';
 import type { SewingTimeInput } from './sewing-time.js';
 import { threadDiameter } from './thread.js';
@@ -18,7 +18,7 @@ export function showHoles(
 ): void {
   if (needleNumber !== undefined) {
     const d_N = needleDiameter(needleNumber);
-    working.step('needleDiameter', { n_N: needleNumber, d_N });
+    working.step('needleDiameter', { n_N: needleNumber, u_N: needleUnit, d_N });
     const d_n = threadDiameter(needleThread);
     working.step('needleOverThread', { d_N, d_n, f_N: needleRatio(needleNumber, needleThread) });
     if (holeWidth === undefined) working.step('holeAsNeedle', { d_N, d_h });
@@ -53,8 +53,13 @@ function showNearest(pattern: Pattern, working: Working): void {
   if (pattern.kind === 'rows') {
     if (otherRow === undefined) working.step('nearestInOneRow', { p_l, d_nn });
     else {
-      const pairs = rowPairs(pattern).map(({ apart, shift, distance }) => ({ o_d: apart, x_d: shift, d_r: distance }));
+      const at = (i: number): number => pattern.rows[i]?.offset ?? 0;
+      const pairs = rowPairs(pattern).map(({ rows: [i, j], apart, shift, distance }) => {
+        return { i_1: i + 1, i_2: j + 1, o_i: at(i), o_j: at(j), o_d: apart, x_d: shift, d_ij: distance };
+      });
       working.step('nearestOfTwoRows', {}, pairs);
+      const list = pairs.map(({ i_1, i_2, d_ij }) => ({ i_1, i_2, d_ij }));
+      working.step('nearestOfPairs', { d_r: otherRow }, list);
       working.step('nearestAlongEdge', { p_l, d_r: nearestOfRows(pattern), d_nn });
     }
     return;

@@ -106,6 +106,14 @@ export function stitchSummary(plan: StitchPlan, working?: Working): StitchSummar
   const bundleDiameter = threadDiameter(needleThread, seam.type.legsAbove.needle);
   const sewn = totals && plan.sewing && { ...plan.sewing, stitches: totals.stitches, rows };
   const time = sewn && sewingTime(sewn);
+  const notes = uniqueNotes([
+    ...patternNotes(pattern),
+    ...fraction.notes,
+    ...fractionNotes(fraction.fibre),
+    ...threadNotes,
+    ...needle.notes,
+    ...hole.notes,
+  ]);
   if (working !== undefined) {
     showDensity(pattern, working);
     showThreads(seam, fraction, working);
@@ -113,6 +121,7 @@ export function stitchSummary(plan: StitchPlan, working?: Working): StitchSummar
     if (sewn !== undefined && time !== undefined) showSewingTime(sewn, time, working);
     showHoles(plan, hole, bundleDiameter, working);
     showSpacing(pattern, working);
+    working.notes(notes);
   }
   return {
     strands: legs.needle + legs.under,
@@ -144,14 +153,7 @@ export function stitchSummary(plan: StitchPlan, working?: Working): StitchSummar
     ...(totals && { stitches: totals.stitches }),
     ...(time !== undefined && { sewingTime: time }),
     consumption,
-    notes: uniqueNotes([
-      ...patternNotes(pattern),
-      ...fraction.notes,
-      ...fractionNotes(fraction.fibre),
-      ...threadNotes,
-      ...needle.notes,
-      ...hole.notes,
-    ]),
+    notes,
     sources: uniqueSources(fraction.sources, threadSources, needle.sources),
   };
 }

@@ -1,5 +1,5 @@
 import type { Working } from '../working/index.js';
-import { type ArealFraction, type Seam, underThreadOf } from './areal-fraction.js';
+import { type ArealFraction, type Seam, type SideFraction, underThreadOf } from './areal-fraction.js';
 import type { ConsumptionInput, ThreadConsumption } from './consumption.js';
 import { meanRun, penetrationDensity, rowLengthPerArea } from './density.js';
 import { hasUnderThread, type Legs } from './stitch-type.js';
@@ -16,7 +16,7 @@ const section = (thread: Thread, is: 'n' | 'u'): Record<string, number> => ({
 });
 
 /** Takes down the cross-section of the threads and the areal fraction that they make. */
-export function showThreads(seam: Seam, { above, below }: ArealFraction, working: Working): void {
+export function showThreads(seam: Seam, { fibre, above, below }: ArealFraction, working: Working): void {
   const { needleThread, type } = seam;
   const under = underThreadOf(seam).thread;
   const two = hasUnderThread(type);
@@ -25,18 +25,23 @@ export function showThreads(seam: Seam, { above, below }: ArealFraction, working
   const [A_bn, n_a] = [bundleArea(needleThread), type.legsAbove.needle];
   working.step('bundleDiameter', { n_a, A_bn, d_B: threadDiameter(needleThread, n_a) });
   const unlike = (a: Legs, b: Legs): boolean => a.needle !== b.needle || a.under !== b.under;
-  const rows = (unlike(above.legs, below.legs) ? [above, below] : [above]).map(({ legs, fibre, bundle }) => ({
-    n_n: legs.needle,
-    ...(two ? { n_u: legs.under } : {}),
-    c_f: fibre,
-    c_b: bundle,
-  }));
   const areas = { N: penetrationDensity(seam.pattern), A_fn: fibreArea(needleThread), A_bn };
-  if (two) {
-    working.step('arealFractionOfTwo', { ...areas, A_fu: fibreArea(under), A_bu: bundleArea(under) }, rows);
-  } else {
-    working.step('arealFraction', areas, rows);
+  const show = ({ legs, fibre: c_f, bundle: c_b }: SideFraction, into: Working): void => {
+    const found = { n_n: legs.needle, c_f, c_b };
+    if (!two) into.step('arealFraction', { ...areas, ...found });
+    else {
+      const second = { A_fu: fibreArea(under), A_bu: bundleArea(under), n_u: legs.under };
+      into.step('arealFractionOfTwo', { ...areas, ...second, ...found });
+    }
+  };
+  if (!unlike(above.legs, below.legs)) {
+    show(above, working);
+    return;
   }
+  show(above, working.part('needleSide'));
+  show(below, working.part('otherSide'));
+  const sides = { c_f1: above.fibre, c_f2: below.fibre };
+  working.step('lesserFraction', { ...sides, c_f: fibre });
 }
 
 /** Takes down the thread that a seam takes up. */
@@ -101,7 +106,7 @@ export function showConsumption(input: ConsumptionInput, found: ThreadConsumptio
       ...(two ? { L_tu: totals.sewn.under } : {}),
       L_nn: totals.needed.needle,
       ...(two ? { L_nu: totals.needed.under } : {}),
-      m_n: totals.neededMass.total,
+      m_T: totals.neededMass.total,
     },
     rows,
   );

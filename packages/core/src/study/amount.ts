@@ -1,5 +1,5 @@
 import type { InputValue } from '../design/index.js';
-import { parseUnit } from '../quantity/index.js';
+import { leadingNumber, parseUnit } from '../quantity/index.js';
 
 /** A number of a design file with its unit as written; a bare number has none. */
 export interface Amount {
@@ -8,15 +8,15 @@ export interface Amount {
   readonly unit: string;
 }
 
-const pattern = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/;
-
 /** The number in a value, where it is one with a known unit or none: "4 mm", 110, "50 %"; not "[0/90]s", "1/8 in". */
 export function amountOf(value: InputValue): Amount | undefined {
   if (typeof value === 'number') return { number: value, unit: '' };
   if (typeof value !== 'string') return undefined;
-  const [, number, unit = ''] = pattern.exec(value) ?? [];
-  if (number === undefined || (unit !== '' && parseUnit(unit) === undefined)) return undefined;
-  return { number: Number(number), unit };
+  const text = value.trim();
+  const number = leadingNumber(text);
+  if (number?.decimal === undefined) return undefined;
+  const unit = text.slice(number.length).trim();
+  return unit !== '' && parseUnit(unit) === undefined ? undefined : { number: number.value, unit };
 }
 
 /** Digits beyond which a number in a design file says nothing. */

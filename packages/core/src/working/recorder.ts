@@ -1,3 +1,4 @@
+import type { Note } from '../provenance/index.js';
 import type { RuleName } from './rules.js';
 
 /** Numbers by the symbols of a rule; SI, angles in degrees. */
@@ -12,6 +13,8 @@ export interface Working {
    * @param rows for sums: the same of each row
    */
   readonly step: (rule: RuleName, values: StepValues, rows?: readonly StepValues[]) => void;
+  /** Writes down what a reader must know of the results: assumptions made, limits that were crossed. */
+  readonly notes: (notes: readonly Note[]) => void;
   /** The same working for a part: a ply, a face, a load. */
   readonly part: (...names: readonly (string | number)[]) => Working;
 }
@@ -25,14 +28,30 @@ export interface RecordedStep {
   readonly rows?: readonly StepValues[];
 }
 
-/** Starts writing down; `steps` grows while the computation goes on. */
-export function startWorking(): { readonly working: Working; readonly steps: readonly RecordedStep[] } {
+/** Notes as they were written down, with the part that they are about. */
+export interface RecordedNotes {
+  readonly part: readonly string[];
+  readonly notes: readonly Note[];
+}
+
+/** What was written down of a computation. */
+export interface Recorded {
+  readonly steps: readonly RecordedStep[];
+  readonly notes: readonly RecordedNotes[];
+}
+
+/** Starts writing down; `steps` and `notes` grow while the computation goes on. */
+export function startWorking(): Recorded & { readonly working: Working } {
   const steps: RecordedStep[] = [];
+  const notes: RecordedNotes[] = [];
   const at = (part: readonly string[]): Working => ({
     step: (rule, values, rows) => {
       steps.push({ part, rule, values, ...(rows === undefined ? {} : { rows }) });
     },
+    notes: (list) => {
+      if (list.length > 0) notes.push({ part, notes: list });
+    },
     part: (...names) => at([...part, ...names.map(String)]),
   });
-  return { working: at([]), steps };
+  return { working: at([]), steps, notes };
 }

@@ -1,8 +1,7 @@
 import temml from 'temml';
 import { describe, expect, it } from 'vitest';
-import { parseExpression } from '../../../../packages/core/src/expression/index.js';
+import { parseExpression, symbolTex, symbolText } from '../../../../packages/core/src/expression/index.js';
 import { type Numbers, printExpression } from '../../../../packages/core/src/report/formula/print.js';
-import { symbolTex, symbolText } from '../../../../packages/core/src/report/formula/symbol.js';
 import { rules, symbols } from '../../../../packages/core/src/working/index.js';
 
 const inSymbols = (expression: string): string => printExpression(parseExpression(expression)).text;

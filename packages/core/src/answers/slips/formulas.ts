@@ -1,5 +1,7 @@
 import type { Change } from '../propagate.js';
-import type { FormulaWay, Slip, Slipped } from './slip.js';
+import type { Quantity } from '../quantities.js';
+import { isHeight } from './readings.js';
+import type { FormulaWay, Sheet, Slip, Slipped } from './slip.js';
 
 const digits = 3;
 
@@ -54,7 +56,33 @@ const tensorStrain: readonly Change[] = [
   },
 ];
 
-const ways = (changes: readonly Change[]): Slip['numbers'] => {
+/** The strain in the axes of the ply, and the stress back in those of the laminate, each by the angle with the other sign. */
+const strainBack = {
+  strainInPlyAxes: {
+    eps1: 'eps_x cos(theta)^2 + eps_y sin(theta)^2 - gamma_xy sin(theta) cos(theta)',
+    eps2: 'eps_x sin(theta)^2 + eps_y cos(theta)^2 + gamma_xy sin(theta) cos(theta)',
+    gamma12: '2*(eps_x - eps_y) sin(theta) cos(theta) + gamma_xy*(cos(theta)^2 - sin(theta)^2)',
+  },
+};
+const stressBack = {
+  stressInLaminateAxes: {
+    sigma_x: 'sigma1 cos(theta)^2 + sigma2 sin(theta)^2 + 2 tau12 sin(theta) cos(theta)',
+    sigma_y: 'sigma1 sin(theta)^2 + sigma2 cos(theta)^2 - 2 tau12 sin(theta) cos(theta)',
+    tau_xy: '(sigma2 - sigma1) sin(theta) cos(theta) + tau12*(cos(theta)^2 - sin(theta)^2)',
+  },
+};
+const expansionBack = {
+  turnedExpansion: { alpha_xy: '2*(alpha2 - alpha1) sin(theta) cos(theta)' },
+  turnedSwelling: { beta_xy: '2*(beta2 - beta1) sin(theta) cos(theta)' },
+};
+const stiffnessBack = {
+  turnedStiffness: {
+    Qbar16: '-U2 sin(2 theta) / 2 - U3 sin(4 theta)',
+    Qbar26: 'U3 sin(4 theta) - U2 sin(2 theta) / 2',
+  },
+};
+
+const ways = (changes: readonly Change[]): ((of: Quantity, sheet: Sheet) => Slipped[]) => {
   const known = changes.map((change): FormulaWay => ({ change }));
   return (of, sheet) =>
     known.flatMap((way): Slipped[] => {
@@ -62,6 +90,8 @@ const ways = (changes: readonly Change[]): Slip['numbers'] => {
       return value === undefined ? [] : [{ value }];
     });
 };
+
+const fromToolFace = ways([{ inputs: { z_k: 'z_k + h / 2', z: 'z + h / 2' } }]);
 
 /** Slips that no model has: a formula, an input or a sum taken otherwise, and what follows from it. */
 export const formulaSlips: readonly Slip[] = [
@@ -76,7 +106,35 @@ export const formulaSlips: readonly Slip[] = [
     ]),
   },
   { name: 'halfStack', digits, numbers: ways([{ counts: (row, rows) => row < Math.ceil(rows / 2) }]) },
-  { name: 'fromToolFace', digits, numbers: ways([{ inputs: { z_k: 'z_k + h / 2', z: 'z + h / 2' } }]) },
+  { name: 'fromToolFace', digits, numbers: fromToolFace },
+  { name: 'fromToolFace', digits: 1, numbers: (of, sheet) => (isHeight(of) ? fromToolFace(of, sheet) : []) },
+  {
+    name: 'turnedBack',
+    family: 'sign',
+    digits,
+    numbers: ways(
+      [strainBack, stressBack, { ...strainBack, ...stressBack }, stiffnessBack, expansionBack].map((formulas) => ({
+        formulas,
+      })),
+    ),
+  },
+  {
+    name: 'heightSubtracted',
+    family: 'order',
+    digits,
+    numbers: ways([
+      {
+        formulas: {
+          strainAtHeight: {
+            eps_x: 'eps0_x - z kappa_x',
+            eps_y: 'eps0_y - z kappa_y',
+            gamma_xy: 'gamma0_xy - z kappa_xy',
+          },
+        },
+      },
+    ]),
+  },
+  { name: 'poisson', digits, numbers: ways([{ formulas: { reducedStiffness: { nu21: 'nu12 E1 / E2' } } }]) },
   {
     name: 'ownInertia',
     digits,

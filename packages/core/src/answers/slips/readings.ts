@@ -16,10 +16,10 @@ const isShearColumn = ({ symbol }: Quantity): boolean => /^(?:Qbar|A|B|D|a|b|d)(
 
 /** Changes its sign with the direction in which z is counted. */
 const isOddInZ = ({ symbol, kind }: Quantity): boolean =>
-  kind === 'curvature' ||
-  kind === 'couplingStiffness' ||
-  kind === 'couplingCompliance' ||
-  /^(?:z|z_k|M_\w+)$/.test(symbol);
+  kind === 'curvature' || kind === 'couplingStiffness' || kind === 'couplingCompliance' || /^M_\w+$/.test(symbol);
+
+/** Heights are round numbers: one digit is enough where no other can be meant. */
+export const isHeight = ({ symbol }: Quantity): boolean => symbol === 'z' || symbol === 'z_k';
 
 /** The number is right in another unit of its kind. */
 const otherUnits = ({ value }: Quantity, { kind, unit }: Reading): Slipped[] => {
@@ -56,6 +56,12 @@ export const readingSlips: readonly Slip[] = [
       isEngineeringShear(of) || isShearColumn(of) ? [{ value: of.value / 2 }, { value: of.value * 2 }] : [],
   },
   { name: 'otherSide', family: 'order', digits, numbers: (of) => (isOddInZ(of) ? [{ value: -of.value }] : []) },
+  {
+    name: 'otherSide',
+    family: 'order',
+    digits: 1,
+    numbers: (of) => (isHeight(of) ? [{ value: -of.value }] : []),
+  },
 ];
 
 /** The size is right and the sign is not, for no reason known here. */

@@ -6,6 +6,7 @@ import {
   type BridgingZone,
   countedWidth,
   type Discreteness,
+  showArmBreaks,
   type ToughnessArm,
   toughness,
 } from '../../stitch/index.js';
@@ -82,6 +83,7 @@ function growthIn(
     { law: { ...law, notes: [] }, penetrationDensity, bondToughness: 0, arm, otherArm, ...rows },
     working,
   );
+  if (working !== undefined) showArmBreaks(arms, working);
   const { bridgingLength = 0, zone = { low: 0, high: 0, needed: 0 }, discreteness } = found;
   return {
     growth: defined({

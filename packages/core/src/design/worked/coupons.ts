@@ -1,5 +1,4 @@
 import { armOf, showCoupon } from '../../fracture/index.js';
-import { diagnosis } from '../../laminate/index.js';
 import type { Working } from '../../working/index.js';
 import type { CouponModel, Model } from '../model.js';
 
@@ -11,8 +10,7 @@ export function couponSteps(
 ): void {
   for (const i of [0, 1] as const) {
     const found = laminates.find(({ name }) => name === arms[i]);
-    const likeFirst = i === 1 && arms[0] === arms[1] && found !== undefined && diagnosis(found.laminate).symmetric;
-    if (found !== undefined && !likeFirst) armOf(found.laminate, armOptions[i], working.part('arms', i + 1));
+    if (found !== undefined) armOf(found.laminate, armOptions[i], working.part('arms', i + 1));
   }
   const tests = coupons.flatMap((one) => (one.test === undefined ? [] : [{ coupon: one.coupon, test: one.test }]));
   showCoupon(coupon, working, tests);

@@ -1,10 +1,13 @@
-import { type RecordedStep, startWorking } from '../../working/index.js';
+import { type Recorded, type RecordedStep, startWorking } from '../../working/index.js';
 import type { Model } from '../model.js';
 import { couponSteps } from './coupons.js';
 import { laminateSteps } from './laminates.js';
 import { loadSteps } from './loads.js';
 import { materialSteps } from './materials.js';
 import { stitchingSteps } from './stitching.js';
+
+/** The steps of {@link workedDesign} alone. */
+export const workedSteps = (model: Model): readonly RecordedStep[] => workedDesign(model).steps;
 
 /**
  * The working of a design: every step from the constants of its materials to what its coupons hold, as the computation wrote it down.
@@ -15,8 +18,8 @@ import { stitchingSteps } from './stitching.js';
  * @param model as `assemble` gives it
  * @throws SelvageError as the computations do
  */
-export function workedSteps(model: Model): readonly RecordedStep[] {
-  const { working, steps } = startWorking();
+export function workedDesign(model: Model): Recorded {
+  const { working, steps, notes } = startWorking();
   for (const material of model.materials) materialSteps(material, model, working.part('materials', material.name));
   for (const laminate of model.laminates) laminateSteps(laminate, working.part('laminates', laminate.name));
   for (const load of model.loads) {
@@ -25,5 +28,5 @@ export function workedSteps(model: Model): readonly RecordedStep[] {
   }
   for (const plan of model.stitching) stitchingSteps(plan, model, working.part('stitching', plan.name));
   for (const coupon of model.coupons) couponSteps(coupon, model, working.part('coupons', coupon.name));
-  return steps;
+  return { steps, notes };
 }

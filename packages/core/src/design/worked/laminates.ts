@@ -6,4 +6,5 @@ import type { LaminateModel } from '../model.js';
 export function laminateSteps({ laminate }: LaminateModel, working: Working): void {
   arealMass(laminate, working);
   engineeringConstants(stiffness(laminate, working), working);
+  working.notes(laminate.notes);
 }

@@ -23,6 +23,7 @@ export function loadSteps(model: LoadModel, { laminate }: LaminateModel, working
   const options = strengthOptionsOf(model);
   const solved = isMechanical(load) ? solveLoad(laminate, load, working) : solveLoad(laminate, load);
   const whole = respond(laminate, load, working);
+  working.notes(whole.notes);
   if (solved.residual !== undefined && isMechanical(load)) {
     showStressOfLoad(faceStress(whole), faceStress(solved.mechanical), faceStress(solved.residual), working);
   }
@@ -54,7 +55,7 @@ function strengthSteps(
   const judged = isMechanical(load) || residual === undefined ? solved : { mechanical: residual, residual: undefined };
   for (const criterion of failureCriteria) {
     if (whereComputable(() => failureUnder(laminate, judged, criterion, options))) {
-      failureUnder(laminate, judged, criterion, options, working);
+      working.notes(failureUnder(laminate, judged, criterion, options, working).notes);
     }
   }
 }

@@ -18,7 +18,7 @@ export function materialSteps(material: MaterialModel, model: Model, working: Wo
   for (const cured of material.cured) {
     const part = material.cured.length === 1 ? working : working.part(cured.laminates.join(', '));
     toolSteps(cured, model, part);
-    fabricPlies(cured.fabric, {}, part);
+    part.notes(fabricPlies(cured.fabric, {}, part).flatMap(({ notes }) => notes));
   }
 }
 

@@ -1,5 +1,7 @@
+import { uniqueNotes } from '../../provenance/index.js';
 import {
   type BridgingLaw,
+  bridgingLaw,
   bridgingModel,
   lawOf,
   showGivingWay,
@@ -11,7 +13,7 @@ import type { Working } from '../../working/index.js';
 import { penetrationOf } from '../assemble/penetration.js';
 import type { LaminateModel, Model, StitchingModel } from '../model.js';
 import { growthOf } from '../results/stitch-growth.js';
-import { missingForLaw, missingLaminate } from '../results/stitch-needs.js';
+import { missingForLaw, missingLaminate, threadCautions } from '../results/stitch-needs.js';
 import { stitchPrice } from '../results/stitch-price.js';
 
 /** Takes down the geometry of a stitch plan, what one stitch holds and what it adds to toughness: the calls of the results, without their ranges. */
@@ -29,7 +31,12 @@ export function stitchingSteps(model: StitchingModel, { laminates }: Model, work
     if (model.plan.pattern.kind !== 'rows') toughness({ law, penetrationDensity, bondToughness: 0 }, working);
     if (missingLaminate(laminate).length === 0) growthOf(model, laminate, law, working.part('growth'));
   }
-  stitchPrice(model, laminate, working.part('inPlane'));
+  const inPlane = working.part('inPlane');
+  const { along, across, common } = stitchPrice(model, laminate, inPlane);
+  const [k_p1, k_p2] = [along, across].map((one) => one?.found.crowding.upper.value);
+  const k_pm = common?.crowding.upper.value;
+  if (k_p1 !== undefined && k_p2 !== undefined && k_pm !== undefined)
+    inPlane.step('crowdingOfBoth', { k_p1, k_p2, k_pm });
 }
 
 /** The law of one stitch against a crack at mid-plane that opens, and that slides; that of opening, where the design says what it takes. */
@@ -37,7 +44,9 @@ function lawSteps(model: StitchingModel, laminate: LaminateModel, working: Worki
   if (missingForLaw(model, laminate).length > 0) return undefined;
   const { legAngle = 0 } = model.bridging;
   const stitch = working.part('stitch');
-  const { model: sides } = bridgingModel(penetrationOf(model, laminate.laminate.thickness), stitch);
+  const penetration = penetrationOf(model, laminate.laminate.thickness);
+  const { model: sides } = bridgingModel(penetration, stitch);
+  stitch.notes(uniqueNotes([...bridgingLaw(penetration).notes, ...threadCautions(model)]));
   showGivingWay(sides, stitch);
   const opening = lawOf(sides, legAngle > 0 ? { angle: legAngle } : undefined, [], working.part('opening'));
   lawOf(sides, { angle: 90 }, [], working.part('sliding'));

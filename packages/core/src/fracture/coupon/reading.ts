@@ -1,7 +1,7 @@
 import { fail } from '../../problem/index.js';
 import type { Note } from '../../provenance/index.js';
-import type { Working } from '../../working/index.js';
-import type { SpecimenResult } from '../types.js';
+import type { StepValues, Working } from '../../working/index.js';
+import type { SpecimenEvent, SpecimenResult } from '../types.js';
 
 /** What a tester would report. */
 export interface Reading {
@@ -21,20 +21,22 @@ export interface Reading {
  * @param working takes down the values that are read
  * @throws not-computable a test that ends before the crack grows
  */
-export function readToughness({ events, resistance }: SpecimenResult, bridged: boolean, working?: Working): Reading {
-  const onsets: number[] = [];
+export function readToughness({ events, resistance, states }: Read, bridged: boolean, working?: Working): Reading {
+  const onsets: SpecimenEvent[] = [];
   let last = Number.NEGATIVE_INFINITY;
   let broke = false;
-  for (const { kind, displacement, byLoad } of events) {
-    if (kind === 'bond') continue;
-    if (kind === 'arm') broke = true;
-    if (displacement > last) onsets.push(byLoad);
-    last = displacement;
+  for (const event of events) {
+    if (event.kind === 'bond') continue;
+    if (event.kind === 'arm') broke = true;
+    if (event.displacement > last) onsets.push(event);
+    last = event.displacement;
   }
-  if (onsets.length > 0) return { toughness: mean(onsets, working), of: broke ? 'armBreak' : 'fullZone' };
-  const grown = resistance.map(({ byLoad }) => byLoad);
+  const seenAt = ({ crackLength: a, load: P, byLoad: G_L }: SpecimenEvent): Seen => ({ a, P, G_L });
+  if (onsets.length > 0) return { toughness: mean(onsets.map(seenAt), working), of: broke ? 'armBreak' : 'fullZone' };
+  const start = states?.[0]?.crackLength ?? 0;
+  const grown = resistance.map(({ growth, byLoad }): Seen => ({ a: start + growth, G_L: byLoad }));
   if (!bridged && grown.length > 0) return { toughness: mean(grown, working), of: 'unbridged' };
-  const seen = [...grown, ...events.map(({ byLoad }) => byLoad)];
+  const seen = [...grown, ...events.map(seenAt)];
   if (seen.length === 0) {
     fail({
       code: 'not-computable',
@@ -42,22 +44,40 @@ export function readToughness({ events, resistance }: SpecimenResult, bridged: b
       hint: 'pull further, or leave out the displacement at the end',
     });
   }
-  const most = Math.max(...seen);
-  working?.step(
-    'readGreatest',
-    { G_R: most },
-    seen.map((G_L) => ({ G_L })),
-  );
+  const most = Math.max(...seen.map(({ G_L }) => G_L));
+  if (working !== undefined) working.step('readGreatest', { G_R: most }, inOrder(seen));
   return { toughness: most, of: bridged ? 'greatest' : 'unbridged' };
 }
 
-function mean(values: readonly number[], working: Working | undefined): number {
-  const sum = values.reduce((total, value) => total + value, 0);
+/** Of a result what is read. */
+type Read = Pick<SpecimenResult, 'events' | 'resistance'> & Partial<Pick<SpecimenResult, 'states'>>;
+
+/** Toughness by load at a crack length, and the load where it is that of an event. */
+interface Seen {
+  readonly a: number;
+  readonly P?: number;
+  readonly G_L: number;
+}
+
+/** In order of growth, each value once. */
+function inOrder(seen: readonly Seen[]): StepValues[] {
+  const sorted = [...seen].sort((one, other) => one.a - other.a || one.G_L - other.G_L);
+  const near = (one: number, other: number): boolean => Math.abs(one - other) <= 1e-9 * Math.abs(other);
+  return sorted
+    .filter(({ a, G_L }, i) => {
+      const before = sorted[i - 1];
+      return before === undefined || !near(a, before.a) || !near(G_L, before.G_L);
+    })
+    .map(({ a, G_L }) => ({ a, G_L }));
+}
+
+function mean(values: readonly Seen[], working: Working | undefined): number {
+  const sum = values.reduce((total, { G_L }) => total + G_L, 0);
   const G_R = sum / values.length;
   working?.step(
     'readMean',
     { G_S: sum, n_o: values.length, G_R },
-    values.map((G_L) => ({ G_L, G_S: G_L })),
+    values.map((one) => ({ ...one, G_S: one.G_L })),
   );
   return G_R;
 }

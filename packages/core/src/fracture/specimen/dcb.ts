@@ -4,6 +4,7 @@ import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
 import { openingRelease } from './beam-toughness.js';
 import { type BondLeft, bondLeftNote, endOfGrowth, requireRoom } from './bond-left.js';
+import { showSharpestBend } from './bend-steps.js';
 import { checkArms, modelRows, requireInside } from './check.js';
 import { openingNote } from './large-displacement.js';
 import type { Model } from './model.js';
@@ -79,6 +80,7 @@ export function simulateDcb(specimen: DcbSpecimen, working?: Working): SpecimenR
     width,
     byLoad: (load, a) => openingRelease(pair, width, load, a),
     rows: { rule: 'openingRows', values: { chi: rootLength(pair), b: width, D_p: pair.bendingStiffness } },
+    showBend: (state, into) => showSharpestBend(specimen, rows, state, into),
     straight: { of: (a) => a, note: openingNote },
     notes: [...notes, ...fewPenetrationsNote(specimen.rows)],
     ending: (a) => bondLeftNote(bond, a),

@@ -100,6 +100,10 @@ export function simulateEnf(specimen: EnfSpecimen, working?: Working): SpecimenR
         return { m_a, q_a };
       },
     },
+    showBend: (state, into) => {
+      const [eps_m, eps_f] = [model.strain(state), model.strainLimit];
+      into.step('armShare', { eps_m, eps_f, x_a: eps_m / eps_f });
+    },
     readable: (a) => loads.every(({ place }) => a >= place || place - a >= readFrom / pair.decay),
     straight: { of: () => span, note: bendingNote },
     notes: [...notes, ...(friction > 0 ? [rubbing] : []), ...fewPenetrationsNote(specimen.rows)],

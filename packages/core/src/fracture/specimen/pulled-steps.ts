@@ -1,5 +1,5 @@
 import type { RuleName, StepValues, Working } from '../../working/index.js';
-import type { Verdict } from '../types.js';
+import type { SpecimenState, Verdict } from '../types.js';
 import type { Moment, Piece } from './resistance.js';
 
 /** How the working makes toughness of a load. */
@@ -42,6 +42,16 @@ export function showPulled({ rows, events, pieces, width }: Pulled, working: Wor
   const grown = pieces.map(({ from }) => row(from.crackLength, from.load, from.displacement, from.byLoad));
   working.part('growth').step(rows.rule, rows.values, grown);
   showPieces(pieces, width, working.part('growth'));
+}
+
+/** Takes down the greatest load, and where it is reached. */
+export function showGreatest(states: readonly SpecimenState[], working: Working): void {
+  const most = states.reduce<SpecimenState | undefined>(
+    (best, state) => (best === undefined || state.load > best.load ? state : best),
+    undefined,
+  );
+  if (most === undefined) return;
+  working.step('greatestLoad', { a: most.crackLength, Delta: most.displacement, P_max: most.load });
 }
 
 /** A piece of growth that is this small a share of the crack is rounding, and has no toughness. */

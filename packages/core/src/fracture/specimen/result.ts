@@ -1,8 +1,8 @@
 import { type Note, uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
-import type { Model } from './model.js';
-import { type RowsOfLoad, showPulled } from './pulled-steps.js';
+import type { Model, State } from './model.js';
+import { type RowsOfLoad, showGreatest, showPulled } from './pulled-steps.js';
 import { piecesOf, resistanceOf } from './resistance.js';
 import { type RunPlan, run } from './run.js';
 import { verdictOf } from './verdict.js';
@@ -21,6 +21,8 @@ export interface Pulled {
   byLoad(load: number, crackLength: number): number;
   /** The formula of `byLoad` in the working, and its inputs. */
   readonly rows: RowsOfLoad;
+  /** Takes down how near an arm comes to breaking, in the state in which it is nearest. */
+  showBend(state: State, working: Working): void;
   /** Whether the closed form holds at a crack length; where not, the resistance has no points. */
   readonly readable?: (crackLength: number) => boolean;
   /** Length to which a displacement counts as large, m, and what to say of the largest share of it, over all and at an onset. */
@@ -72,9 +74,12 @@ export function pull(pulled: Pulled, working?: Working): SpecimenResult {
   if (working !== undefined) {
     const pieces = piecesOf(moments, settled).filter(({ from }) => readable(from.crackLength));
     showPulled({ rows: pulled.rows, events, pieces, width }, working);
-    if (armShare !== undefined) working.step('armShare', { eps_m: armStrain, eps_f: model.strainLimit, x_a: armShare });
+    showGreatest(states, working.part('peak'));
+    if (armShare !== undefined) pulled.showBend(whole.sharpest, working.part('sharpestBend'));
   }
   const verdict = verdictOf(model, whole, plan, working);
+  const found = uniqueNotes([...notes, ...(ending?.(states.at(-1)?.crackLength ?? 0) ?? []), ...warnings]);
+  working?.notes(found);
   return {
     states,
     events: events.map(({ from: _, ...event }) => event),
@@ -84,7 +89,7 @@ export function pull(pulled: Pulled, working?: Working): SpecimenResult {
     zoneLength,
     verdict,
     energyError,
-    notes: uniqueNotes([...notes, ...(ending?.(states.at(-1)?.crackLength ?? 0) ?? []), ...warnings]),
+    notes: found,
     sources: uniqueSources(sources),
   };
 }

@@ -29,6 +29,8 @@ export interface Run {
   readonly energyError: number;
   /** Deepest overlap of the crack faces at a row, m. */
   readonly overlap: number;
+  /** The state in which an arm comes nearest to breaking. */
+  readonly sharpest: State;
 }
 
 /** Steps of displacement as shares of it; what does not follow smoothly at the smallest is a jump. */
@@ -66,6 +68,7 @@ export function run(model: Model, { crackLength, displacement: end, untilRow, re
   const states = [{ ...recordOf(model, nothing, energy, sums, crackLength), work: 0, elastic: 0, armStrain: 0 }];
   const events: Happening[] = [];
   let [zoneLength, energyError, overlap] = [bridgedLength(model, now), 0, 0];
+  let [sharpest, strained] = [now, 0];
   let step = largest / refine;
   let grew = false;
   /** Growth per displacement in the last step. */
@@ -100,7 +103,7 @@ export function run(model: Model, { crackLength, displacement: end, untilRow, re
     const most = (straight || grew ? largest : 1) / refine;
     step = Math.min(most, smooth ? 1.6 * step : slight ? step : largest / refine / 10);
   }
-  return { states, events, zoneLength, energyError, overlap };
+  return { states, events, zoneLength, energyError, overlap, sharpest };
 
   function accept(reached: Settled, cost: StepEnergy, jump: boolean): void {
     events.push(...eventsOf(model, now, reached, jump, grew));
@@ -116,7 +119,9 @@ export function run(model: Model, { crackLength, displacement: end, untilRow, re
     energyError = Math.max(energyError, Math.abs(sums.off) / sums.work);
     zoneLength = Math.max(zoneLength, bridgedLength(model, now));
     overlap = Math.max(overlap, overlapAtRows(model, now));
-    states.push(recordOf(model, now, energy, sums, crackLength));
+    const record = recordOf(model, now, energy, sums, crackLength);
+    states.push(record);
+    if (record.armStrain > strained) [sharpest, strained] = [now, record.armStrain];
   }
 }
 

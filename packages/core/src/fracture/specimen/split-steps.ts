@@ -1,5 +1,6 @@
 import type { Working } from '../../working/index.js';
 import type { Arm } from '../types.js';
+import { type HeldRow, showRowsHold } from './bend-steps.js';
 import { openingCompliance, openingRelease } from './beam-toughness.js';
 import type { State } from './model.js';
 import { bedStiffness, rootLength } from './opening-pair.js';
@@ -10,39 +11,47 @@ export function showNaturalSplit(
   {
     width: b,
     opening: Delta,
+    bondToughness: G_0,
     length: a_s,
-  }: { readonly width: number; readonly opening: number; readonly length: number },
+  }: {
+    readonly width: number;
+    readonly opening: number;
+    readonly bondToughness: number;
+    readonly length: number;
+  },
   working: Working,
 ): void {
   if (!(a_s > 0)) return;
   const C_n = openingCompliance(pair, a_s) / b;
-  const P_m = Delta / C_n;
-  const G_t = openingRelease(pair, b, P_m, a_s);
+  const P_ns = Delta / C_n;
+  const G_ns = openingRelease(pair, b, P_ns, a_s);
   const beam = { chi: rootLength(pair), D_p: pair.bendingStiffness, k_b: bedStiffness(pair) };
-  working.step('splitWithoutStitches', { a_s, ...beam, b, Delta, C_n, P_m, G_t });
+  working.step('splitRoot', { ...beam, Delta, G_0, a_s });
+  working.step('splitWithoutStitches', { a_s, ...beam, b, Delta, C_n, P_ns, G_ns });
 }
 
-/** A row after the split: its place and opening, m, and its force, N. */
-interface HeldRow {
-  readonly position: number;
-  readonly opening: number;
-  readonly force: number;
-}
-
-/** Takes down the state in which a split stops: its tip, and the moment there that the rows behind it leave. */
+/** Takes down the state in which a split stops: the moment at its tip that the rows behind it leave, and the tip. */
 export function showSplit(
-  pair: Arm,
-  b: number,
+  { pair, width: b, bondToughness: G_0 }: SplitOf,
   { crackLength: a, load: P_m, tip: w_t }: State,
   rows: readonly HeldRow[],
   working: Working,
 ): void {
-  const k_b = bedStiffness(pair);
-  working.step('splitTip', { k_b, w_t, G_t: (k_b * w_t * w_t) / 2 });
-  const behind = rows
-    .filter(({ position }) => position < a)
-    .map(({ position: x_r, opening: w_r, force: F_r }) => ({ x_r, w_r, F_r, M_r: F_r * (a - x_r) }));
-  if (behind.length === 0) return;
+  const [k_b, D_p, chi] = [bedStiffness(pair), pair.bendingStiffness, rootLength(pair)];
+  working.step('splitStops', { G_0, a, P_m });
+  showRowsHold(rows, working);
+  const behind = rows.map(({ position: x_r, force: F_r }) => ({ x_r, F_r, M_r: F_r * (a - x_r), F_R: F_r }));
   const M_r = behind.reduce((sum, row) => sum + row.M_r, 0);
-  working.step('splitMoment', { a, P_m, M_r, b, M_t: (P_m * a - M_r) / b }, behind);
+  const F_R = behind.reduce((sum, row) => sum + row.F_R, 0);
+  const [M_t, V_t] = [(P_m * a - M_r) / b, (P_m - F_R) / b];
+  if (behind.length === 0) working.step('splitMomentAlone', { a, P_m, b, M_t, V_t });
+  else working.step('splitMoment', { a, P_m, M_r, F_R, b, M_t, V_t }, behind);
+  const w_c = (M_t + chi * V_t) / Math.sqrt(k_b * D_p);
+  working.step('splitTip', { M_t, V_t, chi, k_b, D_p, w_c, w_t, G_t: (k_b * w_t * w_t) / 2 });
+}
+
+interface SplitOf {
+  readonly pair: Arm;
+  readonly width: number;
+  readonly bondToughness: number;
 }

@@ -3,6 +3,7 @@ import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { Working } from '../../working/index.js';
 import type { Verdict } from '../types.js';
 import { naturalSplit } from './beam-toughness.js';
+import { heldRows, showSharpestBend } from './bend-steps.js';
 import { type BondLeft, endOfGrowth, requireRoom } from './bond-left.js';
 import { checkArms, modelRows, requireInside, requireRefine } from './check.js';
 import { equilibriumOf } from './equilibrium.js';
@@ -145,14 +146,13 @@ export function simulateWedge(edge: WedgeEdge, working?: Working): WedgeResult {
     const force = forceAfter(law, w, m);
     return { row: index, position: place, opening: w, force, broken: m > law.peak };
   });
+  const found = uniqueNotes([...notes, ...warnings]);
   if (working !== undefined) {
     showOpeningPair(arms, pair, working);
-    showNaturalSplit(pair, { width, opening, length: naturalLength }, working);
-    showSplit(pair, width, state, shown, working);
-    if (Number.isFinite(strain.strainLimit)) {
-      const eps_f = strain.strainLimit;
-      working.step('armShare', { eps_m: armStrain, eps_f, x_a: armStrain / eps_f });
-    }
+    showNaturalSplit(pair, { width, opening, bondToughness, length: naturalLength }, working);
+    showSplit({ pair, width, bondToughness }, state, heldRows(rows, edge.rows, state), working);
+    showSharpestBend(edge, rows, state, working.part('sharpestBend'), false);
+    working.notes(found);
   }
   return {
     splitLength: state.crackLength,
@@ -166,7 +166,7 @@ export function simulateWedge(edge: WedgeEdge, working?: Working): WedgeResult {
       return one === undefined ? [] : [{ kind: one.failure, row: one.index, splitLength: crackLength }];
     }),
     armStrain,
-    notes: uniqueNotes([...notes, ...warnings]),
+    notes: found,
     sources: ['kanninen-1973', 'selvage-2026-derivation'],
   };
 }

@@ -31,7 +31,7 @@ export function showFirstPly(
 ): void {
   if (ratio === undefined || ply === undefined) return;
   const rows = plies.flatMap(({ ply: n_ply, ratio: R_ply }) => (R_ply === undefined ? [] : [{ n_ply, R_ply }]));
-  working.step(firstPlyRules[criterion], { n_ply: ply, R_ply: ratio, R_fpf: ratio, n_fpf: ply }, rows);
+  working.part(criterion).step(firstPlyRules[criterion], { R_fpf: ratio, n_fpf: ply }, rows);
 }
 
 /** First-ply failure of the load without heat and moisture. */

@@ -64,7 +64,7 @@ export function failure(
 
 /**
  * {@link failure} from responses that are solved already, so that several criteria cost one solution.
- * @param working takes the steps down, when given: of the faces in parts as `plies.2.top`, of the load without heat and moisture in `loadAlone`
+ * @param working takes the steps down, when given: of the faces in parts as `plies.2.top.tsaiWu`, of the load without heat and moisture in `loadAlone`
  */
 export function failureUnder(
   laminate: Laminate,

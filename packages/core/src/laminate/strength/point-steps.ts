@@ -33,17 +33,18 @@ interface Found {
   readonly fractureAngle?: number;
 }
 
-/** Takes down the limits of a criterion that the load reaches at a point, and the ratio; nothing where it reaches none. */
+/** Takes down, in a part of the criterion, its limits that the load reaches at a point, and the ratio; nothing where it reaches none. */
 export function showPointFailure(
   criterion: Criterion,
   s: Vector3,
   r: Vector3,
   c: StrengthConstants,
   found: Found,
-  shown: ShownPoint,
+  at: ShownPoint,
 ): void {
   const { ratio: R } = found;
   if (R === undefined) return;
+  const shown = { ...at, working: at.working.part(criterion) };
   const stresses = stressSymbols(s, r, shown.residual);
   if (criterion === 'tsaiHill') showTsaiHill(s, r, c, R, stresses, shown);
   else if (criterion === 'tsaiWu') showTsaiWu(s, r, c, R, stresses, shown);
@@ -109,7 +110,8 @@ function showLimits(
   const show = (limit: typeof fibre, ratio: string): StepValues => {
     if (limit === undefined) return {};
     const reached = { [ratio]: limit.R };
-    working.step(beside ? `${limit.rule}WithResidual` : limit.rule, { ...stresses, ...limit.values, ...reached });
+    const own = working.part(ratio === 'R_fibre' ? 'fibre' : 'matrix');
+    own.step(beside ? `${limit.rule}WithResidual` : limit.rule, { ...stresses, ...limit.values, ...reached });
     return reached;
   };
   const ratios = { ...show(fibre, 'R_fibre'), ...show(other, name) };
@@ -178,8 +180,8 @@ export function showMatPoint(
   shown: ShownPoint,
 ): void {
   if (!Number.isFinite(ratio)) return;
-  const working = shown.working.part(criterion);
   if (ratio > 0) {
+    const working = shown.working.part(criterion);
     const given = vector(['sigma_a1', 'sigma_a2', 'tau_a12'], s);
     const given0 = shown.residual ? vector(['sigma_b1', 'sigma_b2', 'tau_b12'], r) : {};
     const turned = stressSymbols(stress, rest, shown.residual);
@@ -190,5 +192,5 @@ export function showMatPoint(
       ...turned,
     });
   }
-  showPointFailure(criterion, stress, rest, c, { ratio, modeKey: 'none' }, { ...shown, working });
+  showPointFailure(criterion, stress, rest, c, { ratio, modeKey: 'none' }, shown);
 }

@@ -1,9 +1,8 @@
-import { parseExpression } from '../../expression/index.js';
+import { parseExpression, symbolTex, symbolText } from '../../expression/index.js';
 import type { UnitSystem } from '../../quantity/index.js';
 import { symbols } from '../../working/index.js';
 import type { Equation } from '../blocks.js';
 import { type Numbers, printExpression, printQuantity, type Written } from './print.js';
-import { symbolTex, symbolText } from './symbol.js';
 
 /** A result as a chain of equal signs: the symbol; what it equals in symbols, with numbers put in, and as a number. */
 export interface Chain {

@@ -1,6 +1,6 @@
 import type { ConstantNode, FunctionNode, MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
+import { symbolTex, symbolText } from '../../expression/index.js';
 import { displayUnit, formatNumber, inDisplayUnit, type KindName, type UnitSystem } from '../../quantity/index.js';
-import { symbolTex, symbolText } from './symbol.js';
 
 /** Numbers that stand for the symbols of an expression. */
 export interface Numbers {
@@ -117,8 +117,8 @@ function shown(value: number, kind: KindName, { units, digits }: Numbers, notati
 /** Printed pieces and whether they need brackets beside a product or under a power. */
 interface Piece {
   readonly text: string;
-  /** sum: has a + or - outside brackets; negative: a number below zero; quantity: a number with a unit; ratio: one with a unit per unit; atom: none of these. */
-  readonly form: 'atom' | 'quantity' | 'ratio' | 'negative' | 'product' | 'quotient' | 'sum';
+  /** sum: has a + or - outside brackets; negative: a number below zero; quantity: a number with a unit; ratio: one with a unit per unit; fraction: one over the other; atom: none of these. */
+  readonly form: 'atom' | 'quantity' | 'ratio' | 'fraction' | 'negative' | 'product' | 'quotient' | 'sum';
   /** True when it is nothing but zero, so that a sum can leave it out. */
   readonly zero: boolean;
   /** True when a number stands in it. */
@@ -187,9 +187,8 @@ function printer(notation: Notation, numbers: Numbers | undefined): (node: MathN
     );
     const joined = words.reduce((done, word, i) => {
       if (i === 0) return word;
-      const both = pieces[i - 1]?.numeric === true || pieces[i]?.numeric === true;
       const constants = /\d$/.test(done) && /^\d/.test(word);
-      return `${done}${notation.times[both && (numbers !== undefined || constants) ? 1 : 0]}${word}`;
+      return `${done}${notation.times[numbers !== undefined || constants ? 1 : 0]}${word}`;
     }, '');
     return { text: joined, form: 'product', zero: false, numeric: pieces.some(({ numeric }) => numeric) };
   };
@@ -207,14 +206,14 @@ function printer(notation: Notation, numbers: Numbers | undefined): (node: MathN
       const bottom = grouped ? under.text : bracketed(under, ['sum', 'product', 'quotient', 'negative', 'ratio']);
       return {
         text: notation.divide(top, bottom),
-        form: grouped ? 'atom' : 'quotient',
+        form: grouped ? 'fraction' : 'quotient',
         zero: false,
         numeric: over.numeric || under.numeric,
       };
     }
     const base = print(left);
     if (numbers !== undefined && base.zero) return { ...base, text: '0' };
-    const raised = bracketed(base, ['sum', 'product', 'quotient', 'negative', 'quantity', 'ratio']);
+    const raised = bracketed(base, ['sum', 'product', 'quotient', 'fraction', 'negative', 'quantity', 'ratio']);
     const exponent = print(right);
     const above = notation.fractionGroups
       ? exponent.text

@@ -10,8 +10,8 @@ import { matrixTex } from './step-tex.js';
 const mathml = (tex: string): string => temml.renderToString(`\\displaystyle ${tex}`, { throwOnError: true });
 
 /** The same formula as MathML and as plain text; the page shows one of the two. */
-const formula = (math: string, text: string): string =>
-  `<div class="formula"><div class="math">${math}</div><pre class="plain">${e(text)}</pre></div>`;
+const formula = (math: string, ...lines: readonly string[]): string =>
+  `<div class="formula"><div class="math">${math}</div><pre class="plain">${lines.map(e).join('\n')}</pre></div>`;
 
 /** Characters of plain text beyond which a formula is taken to be wider than a page, than a sheet of A4 or a tablet, than a phone. */
 const widest = { page: 95, sheet: 62, phone: 40 };
@@ -36,7 +36,7 @@ const nothing: Written = { text: '', tex: '' };
 /** Each equal sign on a line of its own. */
 function chainHtml({ left, right }: Chain): string {
   const text = right.map((part, i) => `${i === 0 ? left.text : ' '.repeat([...left.text].length)} = ${part.text}`);
-  return formula(right.map((part, i) => lineHtml(i === 0 ? left : nothing, part, i > 0)).join(''), text.join('\n'));
+  return formula(right.map((part, i) => lineHtml(i === 0 ? left : nothing, part, i > 0)).join(''), ...text);
 }
 
 const matrixText = ({ name, unit, rows }: PrintedMatrix): string =>

@@ -11,7 +11,7 @@ const gap = '\u00a0';
 
 /** Text that breaks before a sign, or, where a product is longer than a line, also before a cross; never between a number and its unit. */
 function held(text: string, room: number): string {
-  const terms = text.replace(/(?<= [+/×=-]) /g, gap).replace(/(?<=\d) (?=[a-zA-Zµ°%(])/g, gap);
+  const terms = text.replace(/(?<= [+/×=-]) /g, gap).replace(/(?<=\d) (?=[a-zA-Zµ°%(]|1\/)/g, gap);
   const products = terms.replace(/ (?=[×/])/g, gap);
   return products.split(' ').every((piece) => widthOf(piece) <= room) ? products : terms;
 }

@@ -8,10 +8,23 @@ import { slipDid, slipLook } from './slip-words.js';
 /** Digits of a right value where fewer were written. */
 const leastDigits = 4;
 
-/** The right value in the unit of the answer. */
-function rightText({ right, digits, unit }: CheckedAnswer): string {
-  const number = formatNumber(right / unit.size, Math.max(leastDigits, Math.min(digits, 15)));
-  return unit.text === '' ? number : `${number} ${unit.text}`;
+/** The right value in the unit of the answer; what is as good as zero is zero. */
+function rightText({ right, digits, unit, deviation }: CheckedAnswer): string {
+  const value = deviation === undefined ? 0 : right / unit.size;
+  const number = formatNumber(value, Math.max(leastDigits, Math.min(digits, 15)));
+  if (unit.text === '') return number;
+  return /^1[0e]/.test(unit.text) ? `${number}·${unit.text}` : `${number} ${unit.text}`;
+}
+
+/** A larger deviation says more as a factor. */
+const largestPercent = 1000;
+
+/** The deviation in percent, or how many times the right value the answer is. */
+function deviationText({ deviation, value, right }: CheckedAnswer): string {
+  if (deviation === undefined) return '';
+  const percent = deviation * 100;
+  if (Math.abs(percent) <= largestPercent) return percentCell(percent);
+  return `${formatNumber(Number((value / right).toPrecision(3)), 3)} times`;
 }
 
 const sameSlip = (one: RecognisedSlip, other: RecognisedSlip): boolean =>
@@ -59,14 +72,8 @@ function answersTable({ answers }: CheckedAnswers, known: readonly RecognisedSli
   return table(
     'answers',
     'Answers',
-    ['Quantity', 'Yours', 'Right value', 'Deviation', 'Verdict'].map((label) => ({ label })),
-    answers.map((one): Cell[] => [
-      one.key,
-      one.given,
-      rightText(one),
-      one.deviation === undefined ? '' : percentCell(one.deviation * 100),
-      verdictText(one, known),
-    ]),
+    ['Quantity', 'Verdict', 'Yours', 'Right value', 'Deviation'].map((label) => ({ label })),
+    answers.map((one): Cell[] => [one.key, verdictText(one, known), one.given, rightText(one), deviationText(one)]),
   );
 }
 

@@ -10,14 +10,18 @@ export function rowTables({ rows = [], values }: FoldedStep, rule: Rule, id: str
   const row = rule.row ?? 'row';
   const sums = Object.keys(rule.sums ?? {});
   const each = Object.keys(rule.each ?? {});
-  const inputs = Object.keys(rows[0] ?? {}).filter((symbol) => !sums.includes(symbol) && !each.includes(symbol));
+  const names = [...new Set(rows.flatMap((one) => Object.keys(one)))];
+  const inputs = names.filter((symbol) => !sums.includes(symbol) && (sums.length > 0 || !each.includes(symbol)));
   const grids = Object.entries(rule.grids ?? {}).map(
     ([name, grid]) => [name, [...new Set(grid.flat())].filter((symbol) => sums.includes(symbol))] as const,
   );
   const gridded = new Set(grids.flatMap(([, symbols]) => symbols));
   // A sum of what stands in the first table needs no table of its own.
   const others = sums.filter((symbol) => !gridded.has(symbol) && !inputs.includes(rule.sums?.[symbol] ?? ''));
-  const cell = (symbol: string, of: StepValues): Cell => amount(of[symbol] ?? 0, kindOf(symbol), digits);
+  const cell = (symbol: string, of: StepValues): Cell => {
+    const value = of[symbol];
+    return value === undefined ? '' : amount(value, kindOf(symbol), digits);
+  };
   const columns = (symbols: readonly string[]) => [
     { label: capital(row) },
     ...symbols.map((symbol) => ({ label: symbolText(symbol), kind: kindOf(symbol) })),

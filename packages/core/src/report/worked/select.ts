@@ -7,7 +7,7 @@ export interface WorkingSelection {
   readonly of?: string;
   /** Only this ply of each laminate, counted from 1 at the tool side, and what is of no ply. */
   readonly ply?: number;
-  /** Ends with the last step of this rule, or with the step that gives this quantity. */
+  /** Ends with the last step of this rule, or that gives this quantity, in the first laminate, load, plan or coupon that has one. */
   readonly upto?: string;
 }
 
@@ -18,7 +18,7 @@ export function resultsOf({ rule }: Pick<RecordedStep, 'rule'>): readonly string
 }
 
 /** The number of the ply that a step belongs to. */
-export function plyOf({ part }: Pick<RecordedStep, 'part'>): number | undefined {
+function plyOf({ part }: Pick<RecordedStep, 'part'>): number | undefined {
   const at = part.indexOf('plies');
   return at < 0 ? undefined : Number(part[at + 1]);
 }
@@ -67,13 +67,17 @@ export function selectSteps(
   return upto === undefined ? chosen : chosen.slice(0, endOf(chosen, upto));
 }
 
-/** How many steps there are up to the one that is named by its rule, a symbol or a whole quantity. */
+/** How many steps there are up to the one that is named by its rule, a symbol or a whole quantity: the last of the first part that has it. */
 function endOf(steps: readonly RecordedStep[], upto: string): number {
   const names = (step: RecordedStep): string[] => {
     const symbols = resultsOf(step);
     return [step.rule, ...symbols, ...symbols.map((symbol) => `${step.part.join('.')}.${symbol}`)];
   };
-  const last = steps.findLastIndex((step) => names(step).includes(upto));
+  const first = steps.find((step) => names(step).includes(upto));
+  const whole = (step: RecordedStep): string => step.part.slice(0, 2).join('.');
+  const last = steps.findLastIndex(
+    (step) => first !== undefined && whole(step) === whole(first) && names(step).includes(upto),
+  );
   if (last >= 0) return last + 1;
   return fail({
     code: 'unknown-name',

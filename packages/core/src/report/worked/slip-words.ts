@@ -25,6 +25,10 @@ const words: Readonly<Record<SlipName, SlipWords>> = {
     did: 'all angles with the other sign',
     look: 'Angles count from x to the fibre, positive toward y: +45 and -45 are exchanged here.',
   },
+  turnedBack: {
+    did: 'turned by the angle with the other sign',
+    look: 'From x and y to the fibre the angle is θ, from the fibre back it is -θ. Look at the sign of the terms with sin θ cos θ: strain into the axes of the ply, stress back, Q̄16 and Q̄26, thermal shear.',
+  },
   orderReversed: {
     did: 'the plies taken in reversed order',
     look: 'The first ply of the code lies at the tool, at z = -h/2; the last one at the bag.',
@@ -32,6 +36,10 @@ const words: Readonly<Record<SlipName, SlipWords>> = {
   otherSide: {
     did: 'z counted from the other side',
     look: 'z is zero at the mid-plane and grows from the tool to the bag, so the first ply has the smallest z. Otherwise B, curvatures and the faces of a ply change their sign or place.',
+  },
+  heightSubtracted: {
+    did: 'the mid-plane strain less z times the curvature',
+    look: 'The strain at a height is ε⁰ + z κ with the sign of z: z is negative on the side of the tool, and κ is positive where the bag side stretches.',
   },
   tensorShear: {
     did: "the tensor's shear strain in place of the engineering one",
@@ -74,7 +82,7 @@ const words: Readonly<Record<SlipName, SlipWords>> = {
     look: 'Constants in the plane follow from a, those in bending from d.',
   },
   poisson: {
-    did: 'ν12 and ν21 exchanged, or another denominator than 1 - ν12 ν21',
+    did: 'ν12 and ν21 exchanged, the wrong way from one to the other, or another denominator than 1 - ν12 ν21',
     look: 'ν12 is the contraction across the fibre under stress along it, the larger of the two as a rule; ν21 = ν12 E2/E1.',
   },
   angleFromY: {

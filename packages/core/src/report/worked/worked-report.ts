@@ -1,18 +1,19 @@
-import { assemble, type Model, readDesign, workedSteps } from '../../design/index.js';
+import { assemble, type Model, readDesign, workedDesign } from '../../design/index.js';
 import { checkExample, exampleDesign, exampleOf, rulesShown } from '../../examples/index.js';
 import { fail } from '../../problem/index.js';
-import { uniqueSources } from '../../provenance/index.js';
+import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { kinds, type UnitSystem } from '../../quantity/index.js';
-import { type RecordedStep, rules, symbols } from '../../working/index.js';
+import { type Recorded, type RecordedStep, rules, symbols } from '../../working/index.js';
 import type { Block, Report } from '../blocks.js';
 import { exampleBlocks } from '../example-blocks.js';
 import { kindOf, symbolText } from '../formula/index.js';
 import { heading, slug, table } from '../sections/build.js';
 import { sourcesSection } from '../sections/sources.js';
-import { isPoint } from './about.js';
-import { foldSteps } from './fold.js';
+import { pointOf } from './about.js';
+import { type FoldedStep, foldSteps } from './fold.js';
+import { leftOut } from './left-out.js';
 import { pointTables } from './point-tables.js';
-import { plyOf, resultsOf, selectSteps, type WorkingSelection } from './select.js';
+import { resultsOf, selectSteps, type WorkingSelection } from './select.js';
 import { stepBlocks } from './step-block.js';
 
 /** Which steps are shown, and how. */
@@ -39,7 +40,7 @@ function checkDigits(digits: number): void {
  * @throws unknown-name for a part, ply or step that is not there; out-of-range for a number of digits that cannot be; as `workedSteps`
  */
 export function workedReport(model: Model, options: WorkedOptions = {}): Report {
-  return reportOfSteps(workedSteps(model), { title: `${model.title}: the working`, units: model.units }, options);
+  return reportOf(workedDesign(model), model, `${model.title}: the working`, options);
 }
 
 /**
@@ -51,11 +52,7 @@ export function workedReport(model: Model, options: WorkedOptions = {}): Report 
 export function workedExampleReport(id: string, options: WorkedOptions = {}): Report {
   const model = assemble(readDesign(exampleDesign(id)));
   const example = checkExample(exampleOf(id));
-  const working = reportOfSteps(
-    workedSteps(model),
-    { title: `${example.title}: the working`, units: model.units },
-    options,
-  );
+  const working = reportOf(workedDesign(model), model, `${example.title}: the working`, options);
   return {
     ...working,
     blocks: [...exampleBlocks(example), ...working.blocks],
@@ -63,64 +60,92 @@ export function workedExampleReport(id: string, options: WorkedOptions = {}): Re
   };
 }
 
-function reportOfSteps(
-  all: readonly RecordedStep[],
-  { title, units }: { readonly title: string; readonly units: UnitSystem },
-  options: WorkedOptions = {},
-): Report {
+function reportOf({ steps: all, notes }: Recorded, model: Model, title: string, options: WorkedOptions): Report {
   const { digits = usualDigits } = options;
   checkDigits(digits);
   const steps = selectSteps(all, options);
-  const narrowed = options.of !== undefined || options.ply !== undefined;
-  const blocks: Block[] = [];
+  const whole = options.of === undefined && options.ply === undefined;
   const told = new Set<string>();
   let number = 0;
+  const numbered = (step: FoldedStep): Block[] => {
+    number++;
+    const first = !told.has(step.rule);
+    told.add(step.rule);
+    return stepBlocks(step, number, digits, rulesShown[step.rule] ?? [], first);
+  };
   const groups = byTop(steps);
-  if (groups.size > 1) {
-    const parts = [...groups.keys()].join(', ');
-    blocks.push({
-      kind: 'paragraph',
-      text: `Parts: ${parts}. One of them: --of PART; less of it: --ply N, --upto STEP.`,
-    });
-  }
-  for (const [top, those] of groups) {
-    blocks.push(heading(2, headingOf(top), slug(top)));
-    const folded = foldSteps(those);
-    const points = folded.filter(isPoint);
-    const shown = narrowed ? undefined : plyOf(points[0] ?? { part: [] });
-    for (const step of folded) {
-      if (isPoint(step) && shown !== undefined && plyOf(step) !== shown) continue;
-      number++;
-      blocks.push(...stepBlocks(step, number, digits, rulesShown[step.rule] ?? [], !told.has(step.rule)));
-      told.add(step.rule);
-    }
-    if (shown !== undefined && points.some((step) => plyOf(step) !== shown)) {
-      blocks.push({
-        kind: 'paragraph',
-        text: `The heights of ply ${shown} are written out above; those of the other plies follow in tables. To see another ply written out, ask for it: --ply N, or --of ${top}.`,
-      });
-      blocks.push(...pointTables(points, top, digits));
-    }
-  }
+  const body = [...groups].flatMap(([top, those]): Block[] => {
+    const about = uniqueNotes(notes.flatMap((one) => (topOf(one) === top ? one.notes : [])));
+    return [
+      heading(2, headingOf(top), slug(top)),
+      ...groupBlocks(top, foldSteps(those), whole, digits, numbered),
+      ...(about.length === 0 ? [] : [{ kind: 'notes' as const, notes: about }]),
+    ];
+  });
+  const cited = notes.flatMap((one) => (groups.has(topOf(one)) ? one.notes : [])).flatMap(({ source }) => source ?? []);
   return {
     title,
     subtitle:
-      'Every step as the computation wrote it down. A quantity is called by the part in brackets, a point and its symbol, as in laminates.skin.A11.',
-    units: options.units ?? units,
+      'Every step as the computation wrote it down. A number is called by the part that stands under the title of its step, a point and its symbol, as in laminates.skin.A11.',
+    units: options.units ?? model.units,
     blocks: [
-      ...blocks,
+      ...(groups.size > 1 ? [partsParagraph([...groups.keys()])] : []),
+      ...(whole ? leftOut(model) : []),
+      ...body,
       ...symbolTable(steps),
-      ...sourcesSection(uniqueSources(steps.map(({ rule }) => rules[rule].source))),
+      ...sourcesSection(uniqueSources([...steps.map(({ rule }) => rules[rule].source), ...cited])),
     ],
     data: { steps: steps.map(stepData) },
   };
 }
 
+const partsParagraph = (parts: readonly string[]): Block => ({
+  kind: 'paragraph',
+  text: `Parts: ${parts.join(', ')}. One of them: --of PART; less of it: --ply N, --upto STEP.`,
+});
+
+/** The steps of one part of the design; of a whole design the heights of one ply are written out and those of all stand in tables. */
+function groupBlocks(
+  top: string,
+  steps: readonly FoldedStep[],
+  whole: boolean,
+  digits: number,
+  numbered: (step: FoldedStep) => Block[],
+): Block[] {
+  const points = steps.filter((step) => pointOf(step) !== undefined);
+  const shown = whole ? decidingPly(steps, points) : undefined;
+  const hidden = (step: FoldedStep): boolean =>
+    shown !== undefined && pointOf(step) !== undefined && !step.numbers.includes(shown);
+  const written = steps.filter((step) => !hidden(step)).flatMap(numbered);
+  if (!steps.some(hidden)) return written;
+  return [
+    ...written,
+    {
+      kind: 'paragraph',
+      text: `The heights of ply ${shown} are written out above; those of all plies follow in tables. To see another ply written out, ask for it: --ply N, or --of ${top}.`,
+    },
+    ...pointTables(points, top, digits),
+  ];
+}
+
+/** The ply whose heights are written out: the one that fails first, or else the first. */
+function decidingPly(steps: readonly FoldedStep[], points: readonly FoldedStep[]): number | undefined {
+  const first = steps
+    .filter(({ values, part }) => values.n_fpf !== undefined && !part.includes('loadAlone'))
+    .reduce<FoldedStep | undefined>(
+      (least, one) => (least === undefined || (one.values.R_fpf ?? 0) < (least.values.R_fpf ?? 0) ? one : least),
+      undefined,
+    );
+  return first?.values.n_fpf ?? points[0]?.numbers[0];
+}
+
+const topOf = ({ part }: { readonly part: readonly string[] }): string => part.slice(0, 2).join('.');
+
 /** Steps by the part of the design that they belong to. */
 function byTop(steps: readonly RecordedStep[]): Map<string, RecordedStep[]> {
   const groups = new Map<string, RecordedStep[]>();
   for (const step of steps) {
-    const top = step.part.slice(0, 2).join('.');
+    const top = topOf(step);
     groups.set(top, [...(groups.get(top) ?? []), step]);
   }
   return groups;

@@ -40,6 +40,7 @@ export function bridgingLaw(input: BridgingInput, working?: Working): BridgingLa
   const { model, notes } = bridgingModel(input, working);
   if (working !== undefined) showGivingWay(model, working);
   const law = lawOf(model, input.path, [...notes, ...assumptions(input)], working);
+  working?.notes(law.notes);
   const more = furtherSources(input);
   return more.length === 0 ? law : { ...law, sources: uniqueSources(law.sources, more) };
 }

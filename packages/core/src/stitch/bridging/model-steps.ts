@@ -89,5 +89,6 @@ export function showSide(
       working.step('floatBehindBend', { mu_b, x_b: bend.passed, tau_l, f_g, n_L, d_l, q_f: bend.float.slipResistance });
     }
   }
-  working.step('sideGivesWay', { F_a, q_l, l_s, F_s: anchorLimit(side) });
+  if (end === 'none') working.step('sideSlips', { q_l, l_s, F_s: anchorLimit(side) });
+  else working.step('sideGivesWay', { F_a, q_l, l_s, F_s: anchorLimit(side) });
 }

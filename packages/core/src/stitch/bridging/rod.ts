@@ -123,8 +123,8 @@ function showRod(
   const bed = { mu_R: parameters.snubbing, p_0: parameters.bearingPressure, f_w: parameters.bearingWidth };
   working.step('rodInHole', { ...rod, ...bed, f_m, EA_l, q_l, q_n, l_1, l_2, F_c });
   for (const [i, side] of sides.entries()) {
-    const { anchorStrength: F_a, depth: l_s } = side;
-    working.part('sides', i + 1).step('sideGivesWay', { F_a, q_l, l_s, F_s: anchorLimit(side) });
+    const { depth: l_s } = side;
+    working.part('sides', i + 1).step('sideSlips', { q_l, l_s, F_s: anchorLimit(side) });
   }
 }
 

@@ -77,6 +77,7 @@ export function inPlaneKnockdown(input: KnockdownInput, working?: Working): InPl
     const sizes = { hole: hole(p), needle: needle(p), bundle, along };
     const area = pocketArea(sizes.hole, p.pocketAspect * sizes.hole, along, bundle);
     showKnockdown(input, p, { ...sizes, pocket: area }, found, working);
+    working.notes(found.notes);
   }
   return found;
 }

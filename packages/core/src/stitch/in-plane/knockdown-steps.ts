@@ -20,13 +20,13 @@ export function showKnockdown(
   found: InPlaneKnockdown,
   working: Working,
 ): void {
-  const { E1, G12, nu12 } = ply;
   const { pocketAspect: f_P, straighteningOverHole: f_S, cutShare: x_k } = p;
   if (holeWidth === undefined) working.step('pocketWidth', { f_h: p.holeOverBundle, d_B, d_h });
   const [x_f, phi_w] = [found.affectedWidth.value, found.waviness.value];
   working.step('disturbedWidth', { d_h, f_S, s_h, x_f, f_P, phi_w });
-  const c_w = softening({ E1, G12, nu12 }, phi_w);
-  working.step('softerFibres', { E1, G12, nu12, phi_w, c_w, x_f, k_E: found.modulus.value });
+  const c_w = softening(ply, phi_w);
+  const loaded = { E_L: ply.E1, G_L12: ply.G12, nu_L: ply.nu12 };
+  working.step('softerFibres', { ...loaded, phi_w, c_w, x_f, k_E: found.modulus.value });
   const kinks = { gamma_y: p.yieldShearStrain, phi_0: p.misalignment, phi_w };
   const { lower, upper } = found.compression;
   working.step('kinkingFibres', { ...kinks, x_f, k_k: lower.value, k_C: upper.value });

@@ -65,20 +65,34 @@ const ownRows: readonly FactorRow[] = testOverSteady.own.ratios.map((r, i) => {
   return { r, low: Math.min(...read), high: Math.max(...read) };
 });
 
+/** What computed cases read at a ratio, and the cases on either side of it. */
+interface Beside {
+  readonly low: number;
+  readonly high: number;
+  readonly from: FactorRow;
+  readonly to: FactorRow;
+}
+
 /** Straight lines between rows, from 1 at ratio 0; undefined beyond them. */
-function between(rows: readonly FactorRow[], ratio: number): Omit<FactorRow, 'r'> | undefined {
+function between(rows: readonly FactorRow[], ratio: number): Beside | undefined {
   const all = [{ r: 0, low: 1, high: 1 }, ...rows];
   const next = all.findIndex(({ r }) => r >= ratio);
   const [a, b] = [all[Math.max(0, next - 1)], all[next]];
   if (a === undefined || b === undefined) return undefined;
   const t = b.r > a.r ? (ratio - a.r) / (b.r - a.r) : 0;
-  return { low: a.low + t * (b.low - a.low), high: a.high + t * (b.high - a.high) };
+  return { low: a.low + t * (b.low - a.low), high: a.high + t * (b.high - a.high), from: a, to: b };
 }
+
+/** What the cases of the independent script and the own ones read at a ratio. */
+export const casesBeside = (ratio: number): readonly [script: Beside | undefined, own: Beside | undefined] => [
+  between(testOverSteady.rows, ratio),
+  between(ownRows, ratio),
+];
 
 /** Discreteness of rows met at a distance: the widest of the five cases of the independent script and the own ones. */
 export function discreteness(rowDistance: number, length: number): Discreteness {
   const ratio = rowDistance / length;
-  const [script, own] = [between(testOverSteady.rows, ratio), between(ownRows, ratio)];
+  const [script, own] = casesBeside(ratio);
   if (script === undefined || own === undefined) return { ratio };
   const { factor, exponent } = testOverSteady.fit;
   return {

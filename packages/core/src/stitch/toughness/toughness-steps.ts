@@ -1,7 +1,40 @@
 import type { Working } from '../../working/index.js';
-import { testOverSteady, zonePriors } from '../priors.js';
-import { armMoment, pairStiffness } from './lengths.js';
+import { zonePriors } from '../priors.js';
+import { armCeiling, armMoment, casesBeside, type Discreteness, pairStiffness, type ToughnessArm } from './lengths.js';
 import type { Toughness, ToughnessInput } from './toughness-types.js';
+
+/** Takes down the computed cases on either side of a distance of rows, and what they read. */
+function showTestOverSteady({ ratio: r_s, testFactor }: Discreteness, working: Working): void {
+  const [script, own] = casesBeside(r_s);
+  if (testFactor === undefined || script === undefined || own === undefined) return;
+  const rows = [script, own].map(({ from, to, low: f_k1, high: f_k2 }) => {
+    return { r_i: from.r, r_j: to.r, f_i1: from.low, f_j1: to.low, f_i2: from.high, f_j2: to.high, f_k1, f_k2 };
+  });
+  working.step('casesBeside', { r_s }, rows);
+  working.step('testOverSteady', {
+    f_o1: script.low,
+    f_p1: own.low,
+    f_o2: script.high,
+    f_p2: own.high,
+    f_T1: testFactor.low,
+    f_T2: testFactor.high,
+  });
+}
+
+/** Takes down the toughness at which one of two arms breaks at the tip; nothing where the strains of one are not known. */
+export function showArmBreaks([arm, otherArm]: readonly [ToughnessArm, ToughnessArm], working: Working): void {
+  const [M_1, M_2] = [armMoment(arm), armMoment(otherArm)];
+  const [one, two] = [arm.failureStrain, otherArm.failureStrain];
+  const G_f = armCeiling(arm, otherArm);
+  if (M_1 === undefined || M_2 === undefined || one === undefined || two === undefined || G_f === undefined) return;
+  const { tension: eps_t1, compression: eps_c1 } = one;
+  const { tension: eps_t2, compression: eps_c2 } = two;
+  const strains = { eps_t1, eps_c1, eps_t2, eps_c2 };
+  const least = { eps_a1: Math.min(eps_t1, eps_c1), eps_a2: Math.min(eps_t2, eps_c2) };
+  const [D_1, D_2, D_m] = [arm.bendingStiffness, otherArm.bendingStiffness, pairStiffness(arm, otherArm)];
+  const arms = { D_1, D_2, D_m, h_1: arm.thickness, h_2: otherArm.thickness, ...strains, ...least, M_1, M_2 };
+  working.step('armBreaks', { ...arms, M_f: Math.min(M_1, M_2), G_f });
+}
 
 /** Takes down what stitches add to the toughness, and what stands in its way. */
 export function showToughness(input: ToughnessInput, found: Toughness, working: Working): void {
@@ -15,24 +48,15 @@ export function showToughness(input: ToughnessInput, found: Toughness, working: 
   const { low: f_z1, high: f_z2 } = zonePriors.zoneOverLength;
   const f_zn = law.measured === true ? 1 : zonePriors.zoneShortfall.high;
   const lengths = { l_z1: zone.low, l_z2: zone.high, l_zn: zone.needed };
-  const peak = { w_p: law.peak.opening, F_p: law.peak.force };
+  const peak = { s_F: law.peak.opening, F_m: law.peak.force };
   working.step('bridgingLength', { D_1, D_2, D_m, N, ...peak, l_b, f_z1, f_z2, f_zn, ...lengths });
   if (rowDistance !== undefined && discreteness !== undefined) {
     const r_s = discreteness.ratio;
     working.step('rowsApart', { s_r: rowDistance, l_b, r_s });
-    const { factor: f_k, exponent: m_k } = testOverSteady.fit;
-    if (discreteness.testFactor) working.step('testOverSteady', { f_k, r_s, m_k, f_T: discreteness.testFactor.fit });
+    showTestOverSteady(discreteness, working);
   }
   if (G_f === undefined) return;
-  const moments = [arm, otherArm].map(armMoment);
-  const [M_1, M_2] = moments;
-  const [eps_a1, eps_a2] = [arm, otherArm].map(
-    ({ failureStrain: limit }) => limit && Math.min(limit.tension, limit.compression),
-  );
-  if (M_1 !== undefined && M_2 !== undefined && eps_a1 !== undefined && eps_a2 !== undefined) {
-    const arms = { D_1, D_2, D_m, h_1: arm.thickness, h_2: otherArm.thickness, eps_a1, eps_a2, M_1, M_2 };
-    working.step('armBreaks', { ...arms, M_f: Math.min(M_1, M_2), G_f });
-  }
+  showArmBreaks([arm, otherArm], working);
   if (found.usable !== undefined && G_ss !== undefined && G_0 > 0)
     working.step('usableToughness', { G_ss, G_f, G_u: found.usable });
 }

@@ -29,7 +29,10 @@ const kJ = (G: number) => `${Number((G / 1000).toPrecision(3))} kJ/m^2`;
  */
 export function toughness(input: ToughnessInput, working?: Working): Toughness {
   const found = toughnessOf(input);
-  if (working !== undefined) showToughness(input, found, working);
+  if (working !== undefined) {
+    showToughness(input, found, working);
+    working.notes(found.notes.filter(({ text }) => !input.law.notes.some((note) => note.text === text)));
+  }
   return found;
 }
 

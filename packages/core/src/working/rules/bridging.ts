@@ -111,6 +111,10 @@ export const bridgingSymbols = {
 } as const satisfies SymbolTable;
 
 const law = { source: 'jain-mai-1994', where: 'shear-lag with constant friction; docs/theory/bridging.md' } as const;
+const sites = {
+  source: 'tong-mouritz-bannister-2002',
+  where: 'both sites of rupture; docs/theory/bridging.md',
+} as const;
 const own = { source: 'selvage-2026-derivation', where: 'docs/theory/bridging.md' } as const;
 const sliding = {
   source: 'cox-1999',
@@ -209,7 +213,7 @@ export const bridgingRules = {
   strengthAtAnchor: {
     title: 'Strength at the anchor of this side',
     formulas: { F_a: 'eta_a F_t' },
-    ...law,
+    ...sites,
   },
   beddingIn: {
     title: 'How the bend over the face gives way',
@@ -231,23 +235,28 @@ export const bridgingRules = {
     title:
       'Force at the crack at which this side gives way: the anchor breaks, friction in the hole keeps part of the force from it',
     formulas: { F_s: 'F_a + q_l l_s' },
-    remark: 'Without an anchor the leg slips out as soon as friction along its whole length is reached.',
-    ...law,
+    ...sites,
+  },
+  sideSlips: {
+    title:
+      'Force at the crack at which this side gives way: no anchor, the leg slips out against friction along its whole length',
+    formulas: { F_s: 'q_l l_s' },
+    ...sites,
   },
   crackSite: {
     title: 'Force that breaks the legs in the plane of the crack',
     formulas: { F_c: 'eta_s F_t' },
-    ...law,
+    ...sites,
   },
   lockSite: {
     title: 'Force that breaks the lock in the plane of the crack',
     formulas: { F_c: 'eta_a*min(F_t1, F_t2)' },
-    ...law,
+    ...own,
   },
   weakestSite: {
     title: 'The weakest of the three sites: what gives way, and at what force',
     formulas: { F_p: 'min(F_c, F_s1, F_s2)' },
-    ...law,
+    ...sites,
   },
   sharesOfSites: {
     title: 'How often each site is the weakest',
@@ -317,16 +326,18 @@ export const bridgingRules = {
   },
   areaUnderLaw: {
     title: 'Work of one stitch: the area under its law as it is drawn',
-    formulas: { W: 'W_c - W_x' },
-    remark: 'The law is drawn by straight chords, some fifty to a bend. Later steps use this number.',
-    ...law,
+    form: { text: 'W = area under the straight chords of the law', tex: 'W = \\int F\\,\\mathrm{d}w' },
+    results: ['W'],
+    formulas: { W_x: 'W_c - W' },
+    remark: 'Some fifty chords to a bend. Later steps use this number; what the chords leave out is next to nothing.',
+    ...own,
   },
   areaUnderPoints: {
     title: 'Work of one stitch: the area under the measured curve',
     sums: { W: '(F_i + F_j)*(w_j - w_i) / 2' },
     row: 'piece of the curve',
-    source: 'common-practice',
-    where: 'trapezium rule',
+    remark: 'Exact for a curve of straight pieces: trapeziums.',
+    ...own,
   },
   bedOfThread: {
     title: 'The bed in which the thread ploughs',

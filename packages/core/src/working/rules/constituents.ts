@@ -438,17 +438,17 @@ export const constituentRules = {
   matShear: {
     title: 'Shear of the mat through its thickness: the mean of its strands',
     formulas: { G13: '(G_ud13 + G_ud23) / 2', G23: 'G13' },
-    source: 'tsai-pagano-1968',
+    source: 'selvage-2026-derivation',
   },
   matExpansion: {
     title: 'Thermal expansion of the mat: its strands held to one strain in all directions',
     formulas: matFree('alpha'),
-    source: 'tsai-pagano-1968',
+    source: 'selvage-2026-derivation',
   },
   matSwelling: {
     title: 'Swelling of the mat: its strands held to one strain in all directions',
     formulas: matFree('beta'),
-    source: 'tsai-pagano-1968',
+    source: 'selvage-2026-derivation',
   },
   listedPly: {
     title: 'The listed ply against what its constituents give',
@@ -475,14 +475,12 @@ export const constituentRules = {
     title: 'Mass of the laminate per area, summed over the plies',
     sums: { m_lam: 'rho t_k' },
     row: 'ply',
-    source: 'jones-1999',
-    where: 'ch. 3',
+    source: 'common-practice',
   },
   laminateConstituents: {
     title: 'Dry reinforcement and resin of the laminate per area, summed over the plies',
     sums: { m_flam: 'm_f', m_mlam: 'm_m' },
     row: 'ply',
-    source: 'jones-1999',
-    where: 'ch. 3',
+    source: 'common-practice',
   },
 } as const satisfies Record<string, Rule>;

@@ -23,7 +23,16 @@ export const couponSymbols = {
   S_a2: { kind: 'forcePerLength', meaning: 'shear stiffness per width of the second arm, as worked out' },
   A_a1: { kind: 'forcePerLength', meaning: 'stretch stiffness per width of the first arm, as worked out' },
   A_a2: { kind: 'forcePerLength', meaning: 'stretch stiffness per width of the second arm, as worked out' },
+  eps_ta1: { kind: 'strain', meaning: 'surface strain at which the first arm breaks, stretched, as worked out' },
+  eps_ca1: { kind: 'strain', meaning: 'surface strain at which the first arm breaks, pressed, as worked out' },
+  eps_ta2: { kind: 'strain', meaning: 'surface strain at which the second arm breaks, stretched, as worked out' },
+  eps_ca2: { kind: 'strain', meaning: 'surface strain at which the second arm breaks, pressed, as worked out' },
   G_g: { kind: 'toughness', meaning: 'toughness of the bond as given' },
+  f_B: { kind: 'number', meaning: 'strength of the arms over that worked out, at the middle of the samples' },
+  x_l: { kind: 'number', meaning: 'least value of the parameter' },
+  x_k: { kind: 'number', meaning: 'likeliest value of the parameter' },
+  x_h: { kind: 'number', meaning: 'greatest value of the parameter' },
+  x_M: { kind: 'number', meaning: 'median of the parameter' },
   f_D: { kind: 'number', meaning: 'stiffness of the arms over that worked out, at the middle of the samples' },
   f_G: { kind: 'number', meaning: 'toughness of the bond over that given, at the middle of the samples' },
   x_G: { kind: 'fraction', meaning: 'place of the bond in its range, at the middle of the samples' },
@@ -32,7 +41,7 @@ export const couponSymbols = {
   b: { kind: 'length', meaning: 'width of the specimen' },
   a: { kind: 'length', meaning: 'length of the crack' },
   a_0: { kind: 'length', meaning: 'length of the crack at the start' },
-  P: { kind: 'force', meaning: 'load' },
+  P: { kind: 'force', meaning: 'load; of a wedge the force that holds the mouth open' },
   Delta: { kind: 'length', meaning: 'displacement of the load: the whole opening, or the deflection' },
   D_p: { kind: 'bendingStiffness', meaning: 'bending stiffness per width of both arms as one beam of openings' },
   S_p: { kind: 'forcePerLength', meaning: 'shear stiffness per width of both arms as one beam of openings' },
@@ -77,8 +86,12 @@ export const couponSymbols = {
   T_0: { kind: 'forcePerLength', meaning: 'force per width across the arm at the front' },
   G_b: { kind: 'toughness', meaning: 'energy of bending that the front sets free' },
   G_F: { kind: 'toughness', meaning: 'energy that the front sets free' },
-  G_i: { kind: 'toughness', meaning: 'toughness from the load before the state at which the jump lands' },
-  G_j: { kind: 'toughness', meaning: 'toughness from the load after the state at which the jump lands' },
+  G_i: {
+    kind: 'toughness',
+    meaning:
+      'toughness from the load of the computed state before the landing, on the stretch of the path that the grips pass over',
+  },
+  G_j: { kind: 'toughness', meaning: 'toughness from the load of the computed state after the landing' },
   x_j: { kind: 'fraction', meaning: 'place of the landing between both states' },
   n_o: { kind: 'number', meaning: 'values that are read' },
   G_S: { kind: 'toughness', meaning: 'values that are read, summed' },
@@ -86,10 +99,34 @@ export const couponSymbols = {
   P_f: { kind: 'force', meaning: 'load borne until what limits the specimen gives way' },
   P_n: { kind: 'force', meaning: 'load at which the next thing would give way, were the first unbreakable' },
   f_n: { kind: 'number', meaning: 'load of the next over that of the first' },
-  eps_m: { kind: 'strain', meaning: 'largest surface strain of an arm during the test' },
-  eps_f: { kind: 'strain', meaning: 'surface strain at which the arm breaks, the lesser of both' },
+  eps_m: { kind: 'strain', meaning: 'largest surface strain of an arm' },
+  eps_f: { kind: 'strain', meaning: 'surface strain at which that arm breaks, the lesser of both' },
+  n_r: { kind: 'number', meaning: 'stitches of the row across the specimen' },
+  F_w: { kind: 'force', meaning: 'force of one stitch at the opening of its row' },
+  x_m: { kind: 'length', meaning: 'place of the sharpest bend, from the load' },
+  M_k: { kind: 'torque', meaning: 'moments of the rows between the load and the sharpest bend about it' },
+  M_b: { kind: 'momentPerLength', meaning: 'moment per width of the arms at the sharpest bend' },
+  h_w: { kind: 'length', meaning: 'thickness of the arm that comes nearest to breaking' },
+  D_w: { kind: 'bendingStiffness', meaning: 'bending stiffness per width of the arm that comes nearest to breaking' },
+  A_w: { kind: 'forcePerLength', meaning: 'stretch stiffness per width of the arm that comes nearest to breaking' },
+  theta_b: { kind: 'angle', meaning: 'angle of the arm at the sharpest bend' },
+  H_b: { kind: 'forcePerLength', meaning: 'part of the force per width along the tail, at the sharpest bend' },
+  V_b: { kind: 'forcePerLength', meaning: 'part of the force per width square to the tail, at the sharpest bend' },
+  N_b: { kind: 'forcePerLength', meaning: 'force per width along the arm at the sharpest bend' },
+  V_r: {
+    kind: 'forcePerLength',
+    meaning: 'part of the force per width square to the tail at the sharpest bend, on the side of the grips',
+  },
+  N_r: { kind: 'forcePerLength', meaning: 'force per width along the arm there' },
+  T_r: { kind: 'forcePerLength', meaning: 'force per width across the arm there' },
+  eps_b: { kind: 'strain', meaning: 'surface strain by bending' },
+  eps_N: { kind: 'strain', meaning: 'strain by the force along the arm' },
+  P_max: { kind: 'force', meaning: 'greatest load of the record' },
+  G_e: { kind: 'toughness', meaning: 'energy per area of bending and forces at the sharpest bend, of both arms' },
   x_a: { kind: 'fraction', meaning: 'share of its breaking strain that an arm reaches' },
   a_s: { kind: 'length', meaning: 'split without stitches' },
+  P_ns: { kind: 'force', meaning: 'force that would hold the mouth open without stitches' },
+  G_ns: { kind: 'toughness', meaning: 'energy that the tip would set free without stitches' },
   C_n: { kind: 'stretchCompliance', meaning: 'opening of the mouth per load' },
   P_m: { kind: 'force', meaning: 'force that holds the mouth open' },
   w_t: { kind: 'length', meaning: 'opening of the bond at the tip' },
@@ -99,13 +136,18 @@ export const couponSymbols = {
   F_r: { kind: 'force', meaning: 'force of the row' },
   M_r: { kind: 'torque', meaning: 'moments of the rows behind the tip about it' },
   M_t: { kind: 'momentPerLength', meaning: 'moment per width of the arms at the tip' },
+  F_R: { kind: 'force', meaning: 'forces of the rows behind the tip together' },
+  V_t: { kind: 'forcePerLength', meaning: 'shear force per width of the arms at the tip' },
+  w_c: { kind: 'length', meaning: 'opening of a long bond at the tip under moment and shear force there' },
 } as const satisfies SymbolTable;
 
 const own = { source: 'selvage-2026-derivation', where: 'docs/theory/specimens.md' } as const;
 const opening = {
-  source: 'williams-1989',
-  where: 'root of an arm on the elastic bed of its bond; docs/theory/specimens.md',
+  source: 'selvage-2026-derivation',
+  where:
+    'root of an arm with shear on the elastic bed of its bond, after Kanninen 1973 and Williams 1989; docs/theory/specimens.md',
 } as const;
+const prediction = { source: 'selvage-2026-derivation', where: 'docs/theory/coupon-prediction.md' } as const;
 const peel = { source: 'kinloch-lau-williams-1994', where: 'with stretch and shear; docs/theory/peel.md' } as const;
 
 /** Forces along and across an arm that stands at an angle to the plane of the bond, under a force square to that plane. */
@@ -114,7 +156,29 @@ const resolved = (force: string, at: string): Record<string, string> => ({
   [`T_${at}`]: `${force} cos(theta_${at})`,
 });
 
+const medians =
+  'A coupon is computed at the middle of what is known, half of the samples on either side; the working of a stitch plan takes the likeliest values, so that its stitch differs. Parameters whose median is the likeliest value are not listed.';
+
 export const couponRules = {
+  armShear: {
+    title: 'Shear stiffness of the arm through its thickness',
+    form: {
+      text: 'Sa = H11, by the energy of the shear stresses through the thickness',
+      tex: 'S_a = H_{11} \\text{ by the energy of the shear stresses through the thickness}',
+    },
+    results: ['S_a'],
+    remark: 'One homogeneous ply: 5/6 of its shear modulus times its thickness.',
+    source: 'whitney-1973',
+    where: 'docs/theory/transverse-shear.md',
+  },
+  plyThrough: {
+    title: 'Modulus of a ply through its thickness, where it is not given',
+    each: { E_zk: '2*(1 + nu23) G23' },
+    row: 'material',
+    remark: 'As if alike across the fibres. Once for each material, in the order of the plies.',
+    source: 'jones-1999',
+    where: 'ch. 2',
+  },
   armThrough: {
     title: 'Modulus of the arm through its thickness',
     sums: { c_z: 't_k / (h E_zk)' },
@@ -138,22 +202,54 @@ export const couponRules = {
     source: 'jones-1999',
     where: 'ch. 4',
   },
+  armCurvatures: {
+    title: 'Curvatures at which a ply first breaks',
+    form: {
+      text: 'κ at which the first ply reaches one of its limits of strain, as σ/E of its own axes',
+      tex: '\\kappa \\text{ at which the first ply reaches one of its limits of strain}',
+    },
+    results: ['kappa_t', 'kappa_c'],
+    remark:
+      'Maximum strain, ply by ply at both faces, under a curvature of 1 with the stretch that leaves the arm free of force: the limit over that strain. On either side of the neutral plane the least counts.',
+    source: 'jones-1999',
+    where: 'ch. 2 and 4',
+  },
   armStrength: {
     title: 'Surface strain at which the arm breaks',
     formulas: { eps_t: 'kappa_t h / 2', eps_c: 'kappa_c h / 2' },
-    remark:
-      'The curvatures are those at which a ply first reaches its maximum strain on either side of the neutral plane.',
     source: 'jones-1999',
     where: 'ch. 2 and 4',
   },
   middleOfTests: {
     title: 'Middle of the samples, weighed by the tests',
     form: { text: 'weighted geometric mean of the samples', tex: '\\text{weighted geometric mean of the samples}' },
-    results: ['f_D', 'f_G', 'x_G'],
+    results: ['f_D', 'f_B', 'f_G'],
     remark:
       'Samples weigh by how near they come to the peak forces of the tests; all numbers that follow are those of this middle.',
-    source: 'common-practice',
-    where: 'docs/theory/coupon-prediction.md',
+    ...prediction,
+  },
+  middleOfTestsInRange: {
+    title: 'Middle of the samples, weighed by the tests; the bond by its place in its range',
+    form: {
+      text: 'weighted means of the samples: geometric, of the place the arithmetic one',
+      tex: '\\text{weighted means of the samples}',
+    },
+    results: ['f_D', 'f_B', 'x_G'],
+    remark:
+      'Samples weigh by how near they come to the peak forces of the tests; all numbers that follow are those of this middle.',
+    ...prediction,
+  },
+  medianBelowLikeliest: {
+    title: 'Parameter of the stitch at its middle: the median of the triangle of what is known of it',
+    formulas: { x_M: 'x_l + sqrt((x_h - x_l)*(x_k - x_l) / 2)' },
+    remark: medians,
+    ...prediction,
+  },
+  medianAboveLikeliest: {
+    title: 'Parameter of the stitch at its middle: the median of the triangle of what is known of it',
+    formulas: { x_M: 'x_h - sqrt((x_h - x_l)*(x_h - x_k) / 2)' },
+    remark: medians,
+    ...prediction,
   },
   armsAtMiddle: {
     title: 'The arms at the middle of the samples',
@@ -165,24 +261,36 @@ export const couponRules = {
       S_1: 'f_D S_a1',
       S_2: 'f_D S_a2',
     },
-    source: 'common-practice',
-    where: 'docs/theory/coupon-prediction.md',
+    ...prediction,
+  },
+  strengthAtMiddle: {
+    title: 'Breaking strain of the arms at the middle of the samples',
+    formulas: {
+      eps_t1: 'f_B eps_ta1',
+      eps_c1: 'f_B eps_ca1',
+      eps_t2: 'f_B eps_ta2',
+      eps_c2: 'f_B eps_ca2',
+    },
+    ...prediction,
   },
   bondAtMiddle: {
     title: 'The bond at the middle of the samples',
     formulas: { G_0: 'f_G G_g' },
-    source: 'common-practice',
-    where: 'docs/theory/coupon-prediction.md',
+    ...prediction,
   },
-  bondInRange: {
-    title: 'The bond at the middle of the samples, by its place in the triangle over its range',
-    form: {
-      text: 'G_0 = place x_G of a triangle from G_l over G_g to G_h',
-      tex: 'G_0 = \\text{place } x_G \\text{ of a triangle from } G_l \\text{ over } G_g \\text{ to } G_h',
-    },
-    results: ['G_0'],
-    source: 'common-practice',
-    where: 'docs/theory/coupon-prediction.md',
+  bondBelowLikeliest: {
+    title:
+      'The bond at the middle of the samples, by its place in the triangle over its range: below the likeliest value',
+    formulas: { G_0: 'G_l + sqrt(x_G*(G_h - G_l)*(G_g - G_l))' },
+    remark: 'The place is the share of the triangle that lies below.',
+    ...prediction,
+  },
+  bondAboveLikeliest: {
+    title:
+      'The bond at the middle of the samples, by its place in the triangle over its range: above the likeliest value',
+    formulas: { G_0: 'G_h - sqrt((1 - x_G)*(G_h - G_l)*(G_h - G_g))' },
+    remark: 'The place is the share of the triangle that lies below.',
+    ...prediction,
   },
   openingPair: {
     title: 'Both arms as one beam of openings, on the bed of their bond',
@@ -208,7 +316,7 @@ export const couponRules = {
     ...opening,
   },
   openingRows: {
-    title: 'Toughness from the load, row by row',
+    title: 'Toughness from the load, state by state',
     each: { G_L: '(P*(a + chi))^2 / (2 b^2 D_p)' },
     row: 'state',
     remark:
@@ -233,8 +341,8 @@ export const couponRules = {
       k_s: '1 / (5 h_1^2 / (72 S_1) + 5 h_2^2 / (72 S_2))',
       omega: 'sqrt(k_s / B_p)',
     },
-    source: 'wang-williams-1992',
-    where: 'root of sliding arms; docs/theory/specimens.md',
+    source: 'selvage-2026-derivation',
+    where: 'root of sliding arms, beside Wang & Williams 1992; docs/theory/specimens.md',
   },
   slidingLoad: {
     title: 'Load at which the crack grows without stitches',
@@ -246,7 +354,7 @@ export const couponRules = {
     where: 'with the root of the arms; docs/theory/specimens.md',
   },
   slidingRows: {
-    title: 'Toughness from the load, row by row',
+    title: 'Toughness from the load, state by state',
     each: {
       m_a: 'a / 2 - max(0, a - x_P) / 2',
       G_L: '(P*(m_a + q_a / omega) / b)^2*(1 / D_u - 1 / D_b) / 2',
@@ -264,13 +372,14 @@ export const couponRules = {
       P_u: 'b G_0 / 2',
       P_0: '(P_s^2.7 + P_u^2.7)^(1 / 2.7)',
     },
-    remark: 'Within 4 % of the simulation, whose own load is that of the first row of the bond below.',
+    remark:
+      'Within 4 % of the simulation, whose own load is that of the first state below in which the bond gives way.',
     source: 'selvage-2026-derivation',
     where: 'docs/theory/coupon-prediction.md',
   },
   peelRows: {
     title:
-      'Toughness from the load of two like arms, row by row: force per width, angle, stretch and shear at the grips',
+      'Toughness from the load of two like arms, state by state: force per width, angle, stretch and shear at the grips',
     each: {
       P_w: 'P / b',
       ...resolved('P_w', 'g'),
@@ -281,7 +390,7 @@ export const couponRules = {
     ...peel,
   },
   peelFrontRows: {
-    title: 'Energy that the front sets free, of bending and of the forces there, row by row',
+    title: 'Energy that the front sets free, of bending and of the forces there, state by state',
     each: {
       G_b: '2 M_0^2 / (2 D_1)',
       ...resolved('V_0', '0'),
@@ -293,7 +402,7 @@ export const couponRules = {
     ...peel,
   },
   peelUnlikeRows: {
-    title: 'Toughness from the load of two unlike arms, row by row: forces, angles, stretch and shear at the grips',
+    title: 'Toughness from the load of two unlike arms, state by state: forces, angles, stretch and shear at the grips',
     each: {
       N_g: 'H_g cos(theta_g) + V_g sin(theta_g)',
       T_g: 'V_g cos(theta_g) - H_g sin(theta_g)',
@@ -309,22 +418,36 @@ export const couponRules = {
     title: 'Toughness from the load where a jump lands, between two states of the path',
     each: { G_L: 'G_i + x_j*(G_j - G_i)' },
     row: 'landing',
-    ...peel,
+    remark:
+      'The grips stay where the specimen jumps; it lands where the path comes to that displacement again, between two computed states, in proportion to it.',
+    source: 'selvage-2026-derivation',
+    where: 'docs/theory/peel.md',
+  },
+  greatestLoad: {
+    title: 'Greatest load of the record',
+    form: { text: 'P_max = greatest P', tex: 'P_{max} = \\max P' },
+    results: ['P_max'],
+    remark:
+      'With the crack and the displacement at which it is reached. At the middle of what is known: a report leads with the median over samples.',
+    ...prediction,
   },
   readMean: {
     title: 'Toughness that a tester reads: the mean of these values',
     sums: { G_S: 'G_L' },
     formulas: { G_R: 'G_S / n_o' },
     row: 'value',
-    source: 'selvage-2026-derivation',
-    where: 'docs/theory/coupon-prediction.md',
+    remark:
+      'With rows: what the loads show each time a row gives way, those of one jump once; without: over the growth. At the middle of what is known: a report leads with the median over samples, which differs a little.',
+    ...prediction,
   },
   readGreatest: {
-    title: 'Toughness that a tester reads: the greatest value of the rows, since the bridged zone never gets full',
+    title: 'Toughness that a tester reads: the greatest of these values, since the bridged zone never gets full',
     form: { text: 'G_R = greatest G_L', tex: 'G_R = \\max G_L' },
     results: ['G_R'],
-    source: 'selvage-2026-derivation',
-    where: 'docs/theory/coupon-prediction.md',
+    row: 'value',
+    remark:
+      'In the order of growth. At the middle of what is known: a report leads with the median over samples, which differs a little.',
+    ...prediction,
   },
   nextToGive: {
     title: 'How much further the next thing lies that would give way',
@@ -338,29 +461,100 @@ export const couponRules = {
     formulas: { x_a: 'eps_m / eps_f' },
     ...own,
   },
-  splitWithoutStitches: {
-    title: 'Split without stitches: where the opening of the mouth sets free what the bond takes',
+  rowsHold: {
+    title: 'Rows that hold: force of a row from that of one stitch at its opening',
+    each: { F_r: 'n_r F_w' },
+    row: 'row of stitches',
+    remark:
+      'Openings are those of the simulation. The force of one stitch is read off its law at that opening; one that was opened further before unloads straight. Rows without force are left out.',
+    ...own,
+  },
+  armBends: {
+    title: 'The sharpest bend of the arms: no row between the load and it',
+    formulas: { M_b: 'P x_m / b', eps_m: 'M_b h_w / (2 D_w)' },
+    remark: 'Behind the tip the moment is statics: it is greatest at a row or at the tip.',
+    ...own,
+  },
+  armBendsBetweenRows: {
+    title: 'The sharpest bend of the arms: moment of the load, less those of the rows between the load and it',
+    sums: { M_k: 'F_r*(x_m - x_r)' },
+    formulas: { M_b: '(P x_m - M_k) / b', eps_m: 'M_b h_w / (2 D_w)' },
+    row: 'row of stitches',
+    remark:
+      'Behind the tip the moment is statics: it is greatest at a row or at the tip. A moment below 0 bends the arms back.',
+    ...own,
+  },
+  peelBends: {
+    title: 'The sharpest bend of an arm, and how near it comes to breaking there',
     formulas: {
-      C_n: '(((a_s + chi)^3 - chi^3) / (3 D_p) + chi / sqrt(k_b D_p)) / b',
-      P_m: 'Delta / C_n',
-      G_t: '(P_m*(a_s + chi))^2 / (2 b^2 D_p)',
+      N_b: 'H_b cos(theta_b) + V_b sin(theta_b)',
+      eps_b: 'M_b h_w / (2 D_w)',
+      eps_N: 'N_b / A_w',
+      x_a: 'max((eps_b + eps_N) / eps_t, (eps_b - eps_N) / eps_c)',
     },
     remark:
-      'The length is the root of this energy equal to the toughness of the bond, at most the depth; slender arms: a⁴ = 9 D Δ²/(2 G).',
+      'Moment, angle and forces are the solution of the arms at this place; of two like arms nothing pulls along the tail.',
+    source: 'reissner-1972',
+    where: 'docs/theory/peel.md',
+  },
+  peelBendEnergy: {
+    title: 'Moment at the sharpest bend from the load: energy of bending and forces there',
+    formulas: {
+      N_r: 'V_r sin(theta_b)',
+      T_r: 'V_r cos(theta_b)',
+      G_e: '2*(M_b^2 / (2 D_1) + N_r + N_r^2 / (2 A_1) + T_r^2 / (2 S_1))',
+    },
+    remark:
+      'With the forces on the side of the grips. From the grips to the next row this energy stays the same: at the hindmost row that holds it is the toughness from the load, from which the moment follows.',
+    ...peel,
+  },
+  splitRoot: {
+    title: 'Split without stitches: where the opening of the mouth sets free what the bond takes',
+    form: { text: 'length of the split at which Gns = G0, at most the depth', tex: 'a_s \\text{ at which } G_{ns} = G_0,\\text{ at most the depth}' },
+    results: ['a_s'],
+    remark: 'A root, found by number; the next step has the energy there. Slender arms: a⁴ = 9 D Δ²/(2 G).',
+    ...own,
+  },
+  splitWithoutStitches: {
+    title: 'Energy that the tip sets free at the length of the split without stitches',
+    formulas: {
+      C_n: '(((a_s + chi)^3 - chi^3) / (3 D_p) + chi / sqrt(k_b D_p)) / b',
+      P_ns: 'Delta / C_n',
+      G_ns: '(P_ns*(a_s + chi))^2 / (2 b^2 D_p)',
+    },
+    ...own,
+  },
+  splitStops: {
+    title: 'Where the split stops, and the force that then holds the mouth open',
+    form: {
+      text: 'length at which Gt = G0 with the rows holding, at most the depth less the root',
+      tex: 'a \\text{ at which } G_t = G_0 \\text{ with the rows holding}',
+    },
+    results: ['a', 'P_m'],
+    remark:
+      'Found by growing the split from near the edge in small steps; rows that get past their greatest force break on the way. At the middle of what is known: a report leads with the median over samples.',
+    ...own,
+  },
+  splitMomentAlone: {
+    title: 'Moment and shear force of the arms at the tip: those of the force at the mouth',
+    formulas: { M_t: 'P_m a / b', V_t: 'P_m / b' },
+    ...own,
+  },
+  splitMoment: {
+    title:
+      'Moment and shear force of the arms at the tip: those of the force at the mouth, less those of the rows behind the tip',
+    sums: { M_r: 'F_r*(a - x_r)', F_R: 'F_r' },
+    formulas: { M_t: '(P_m a - M_r) / b', V_t: '(P_m - F_R) / b' },
+    row: 'row of stitches',
+    remark: 'Statics, with the forces that the rows have at their openings.',
     ...own,
   },
   splitTip: {
     title: 'Energy that the tip sets free where the split stops',
-    formulas: { G_t: 'k_b w_t^2 / 2' },
-    remark: 'At most the toughness of the bond; the rows behind the tip hold it open less than the wedge would.',
+    formulas: { w_c: '(M_t + chi V_t) / sqrt(k_b D_p)', G_t: 'k_b w_t^2 / 2' },
+    remark:
+      'w_t is the opening of the simulation, w_c that of a bond without end and without rows ahead of the tip: near each other where neither is close. The energy is at most the toughness of the bond.',
     source: 'kanninen-1973',
-  },
-  splitMoment: {
-    title: 'Moment of the arms at the tip: that of the force at the mouth, less those of the rows behind the tip',
-    sums: { M_r: 'F_r*(a - x_r)' },
-    formulas: { M_t: '(P_m a - M_r) / b' },
-    row: 'row of stitches',
-    remark: 'Statics, with the forces that the rows have at their openings.',
-    ...own,
+    where: 'beam on an elastic bed; docs/theory/specimens.md',
   },
 } as const satisfies Record<string, Rule>;

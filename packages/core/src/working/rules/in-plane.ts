@@ -11,6 +11,13 @@ export const inPlaneSymbols = {
   phi_w: { kind: 'number', meaning: 'greatest angle of the fibres beside a hole, in radians' },
   phi_0: { kind: 'number', meaning: 'waviness of the fibres before stitching, in radians' },
   gamma_y: { kind: 'number', meaning: 'shear strain at which the ply yields' },
+  E_L: {
+    kind: 'modulus',
+    meaning:
+      'modulus of the ply along the loaded fibres; of a cloth loaded along its second direction the modulus there',
+  },
+  G_L12: { kind: 'modulus', meaning: 'shear modulus of that ply in its plane' },
+  nu_L: { kind: 'number', meaning: "Poisson's ratio of that ply, stretched along the loaded fibres" },
   c_w: { kind: 'number', meaning: 'share by which waviness softens the disturbed fibres' },
   k_E: { kind: 'fraction', meaning: 'modulus left' },
   k_k: { kind: 'fraction', meaning: 'kinking strength left of the disturbed fibres' },
@@ -28,6 +35,9 @@ export const inPlaneSymbols = {
   x_p: { kind: 'fraction', meaning: 'share of the area that thread and resin pockets take' },
   k_t: { kind: 'number', meaning: 'thickness or fibre fraction over that before, for the thread alone' },
   k_p: { kind: 'number', meaning: 'thickness or fibre fraction over that before, for thread and resin pockets' },
+  k_p1: { kind: 'number', meaning: 'thickness or fibre fraction over that before, pockets along the rows' },
+  k_p2: { kind: 'number', meaning: 'thickness or fibre fraction over that before, pockets across the rows' },
+  k_pm: { kind: 'number', meaning: 'thickness or fibre fraction over that before, mean of both' },
 } as const satisfies SymbolTable;
 
 const price = { where: 'docs/theory/in-plane-price.md' } as const;
@@ -49,7 +59,7 @@ export const inPlaneRules = {
   softerFibres: {
     title: 'Modulus along the loaded fibres',
     formulas: {
-      c_w: '(E1 / G12 - 2*(1 + nu12))*phi_w^2 / 2',
+      c_w: '(E_L / G_L12 - 2*(1 + nu_L))*phi_w^2 / 2',
       k_E: '1 - x_f*(1 - 1 / (1 + c_w))',
     },
     source: 'mouritz-cox-2000',
@@ -86,6 +96,13 @@ export const inPlaneRules = {
       k_p: '1 / (1 - min(0.5, x_p))',
     },
     remark: 'Under a soft tool the thickness grows by as much; in a closed one the fibre fraction between the holes.',
+    source: 'mouritz-cox-2000',
+    ...price,
+  },
+  crowdingOfBoth: {
+    title: 'Room that thread and resin take, of fibres both ways',
+    formulas: { k_pm: '(k_p1 + k_p2) / 2' },
+    remark: 'Resin pockets lie along the fibres of every layer: the mean of those along and across the rows.',
     source: 'mouritz-cox-2000',
     ...price,
   },

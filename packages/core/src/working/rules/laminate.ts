@@ -3,6 +3,7 @@ import type { Rule, SymbolTable } from '../rule.js';
 export const laminateSymbols = {
   h: { kind: 'length', meaning: 'thickness of the laminate' },
   t_k: { kind: 'length', meaning: 'thickness of the ply' },
+  z_b: { kind: 'length', meaning: 'height of the lower face of the ply over the mid-plane' },
   z_k: { kind: 'length', meaning: 'height of the middle of the ply over the mid-plane; the tool side is below' },
   A11: { kind: 'forcePerLength', meaning: 'in-plane stiffness of the laminate, x' },
   A12: { kind: 'forcePerLength', meaning: 'in-plane stiffness of the laminate, x with y' },
@@ -80,9 +81,11 @@ export const laminateRules = {
       ...components('B', 'Qbarij t_k z_k'),
       ...components('D', 'Qbarij*(t_k z_k^2 + t_k^3 / 12)'),
     },
+    each: { z_k: 'z_b + t_k / 2' },
     row: 'ply',
     grids: { A: square('A'), B: square('B'), D: square('D') },
-    remark: 'A B that is below the rounding of its own sum is set to zero.',
+    remark:
+      'The lower face of the first ply lies at z_b = -h/2, that of each further ply at the upper face of the one before. A B that is below the rounding of its own sum is set to zero.',
     source: 'jones-1999',
     where: 'ch. 4.2',
   },

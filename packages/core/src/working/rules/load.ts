@@ -158,6 +158,18 @@ export const loadRules = {
     source: 'jones-1999',
     where: 'ch. 4.5',
   },
+  mixedDeformation: {
+    title: 'Strain and curvature of the mid-plane, some of them given',
+    form: {
+      text: 'A ε⁰ + B κ = N + N_T and B ε⁰ + D κ = M + M_T, solved for what is not given',
+      tex: '\\begin{bmatrix} A & B \\\\ B & D \\end{bmatrix} \\begin{bmatrix} \\varepsilon^{0} \\\\ \\kappa \\end{bmatrix} = \\begin{bmatrix} N + N_{T} \\\\ M + M_{T} \\end{bmatrix}',
+    },
+    results: ['eps0_x', 'eps0_y', 'gamma0_xy', 'kappa_x', 'kappa_y', 'kappa_xy'],
+    remark:
+      'Of each of the six components either the force or the deformation is given. The rows whose force is given are solved for their deformation, with the given deformation brought to the right side; the next step gives the forces of the other rows, and the given ones back.',
+    source: 'jones-1999',
+    where: 'ch. 4.2 and 4.5',
+  },
   forces: {
     title: 'Forces and moments of the deformation',
     formulas: {
@@ -170,7 +182,6 @@ export const loadRules = {
         (i) => `${product(rowsOf('B')[i], strains)} + ${product(rowsOf('D')[i], curvatures)} - M_T${axes[i]}`,
       ),
     },
-    remark: 'Some components were given as deformation: the six equations are solved for what was not given.',
     source: 'jones-1999',
     where: 'ch. 4.2 and 4.5',
   },

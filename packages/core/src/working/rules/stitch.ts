@@ -6,7 +6,7 @@ export const stitchSymbols = {
   v: { kind: 'length', meaning: 'swing of the zigzag: distance between its two sides' },
   f_s: { kind: 'fraction', meaning: 'shift of every second row, of the pitch' },
   m: { kind: 'length', meaning: 'run from hole to hole along the thread' },
-  m_N: { kind: 'perLength', meaning: 'run times stitches per area' },
+  m_N: { kind: 'lengthPerArea', meaning: 'run times stitches per area' },
   N: { kind: 'perArea', meaning: 'passes of the needle per area' },
   N_h: { kind: 'perArea', meaning: 'distinct holes per area' },
   N_sh: {
@@ -40,6 +40,8 @@ export const stitchSymbols = {
   n_n: { kind: 'number', meaning: 'legs of the needle thread in a hole' },
   n_u: { kind: 'number', meaning: 'legs of the second thread in a hole' },
   c_f: { kind: 'fraction', meaning: 'areal fraction of the fibre of the thread' },
+  c_f1: { kind: 'fraction', meaning: 'areal fraction of the fibre of the thread between the needle side and the lock' },
+  c_f2: { kind: 'fraction', meaning: 'areal fraction of the fibre of the thread between the lock and the other side' },
   c_b: { kind: 'fraction', meaning: 'areal fraction of the thread with its gaps' },
   h_d: { kind: 'length', meaning: 'thickness of the dry stack under the presser foot' },
   a_n: { kind: 'number', meaning: 'runs of the needle thread on the faces per stitch' },
@@ -64,12 +66,13 @@ export const stitchSymbols = {
   x_w: { kind: 'fraction', meaning: 'thread lost, of what is sewn in and hangs' },
   L_nn: { kind: 'longLength', meaning: 'needle thread to have at hand' },
   L_nu: { kind: 'longLength', meaning: 'second thread to have at hand' },
-  m_n: { kind: 'mass', meaning: 'mass of the thread to have at hand' },
+  m_T: { kind: 'mass', meaning: 'mass of the thread to have at hand' },
   f_st: { kind: 'rate', meaning: 'stitches per time' },
   t_r: { kind: 'time', meaning: 'time for each row: placing, start and stop' },
   t_h: { kind: 'time', meaning: 'time once for the part: loading, threads, unloading' },
   t_s: { kind: 'time', meaning: 'time of sewing' },
   n_N: { kind: 'number', meaning: 'metric number of the needle' },
+  u_N: { kind: 'length', meaning: 'unit of the metric number of a needle' },
   d_N: { kind: 'length', meaning: 'diameter of the needle' },
   f_N: { kind: 'number', meaning: 'diameter of the needle over that of the doubled thread beside it' },
   f_h: {
@@ -80,6 +83,11 @@ export const stitchSymbols = {
   p_h: { kind: 'length', meaning: 'distance of the holes in one straight line along the row' },
   x_n: { kind: 'fraction', meaning: 'share of the width left along a row' },
   k_z: { kind: 'number', meaning: 'zigzags that the swing reaches over' },
+  i_1: { kind: 'number', meaning: 'number of the first row of a pair, from the edge' },
+  i_2: { kind: 'number', meaning: 'number of the second row of a pair, from the edge' },
+  o_i: { kind: 'length', meaning: 'distance of the first row of a pair from the edge' },
+  o_j: { kind: 'length', meaning: 'distance of the second row of a pair from the edge' },
+  d_ij: { kind: 'length', meaning: 'least distance between holes of one pair of rows' },
   d_r: { kind: 'length', meaning: 'least distance between holes of two rows' },
   d_x: {
     kind: 'length',
@@ -95,7 +103,7 @@ export const stitchSymbols = {
   n_f: { kind: 'perLength', meaning: 'passes of the needle per length of front in one line' },
 } as const satisfies SymbolTable;
 
-const geometry = { source: 'common-practice', where: 'docs/theory/stitch-geometry.md' } as const;
+const geometry = { source: 'selvage-2026-derivation', where: 'docs/theory/stitch-geometry.md' } as const;
 
 /** Thread of a stitch, per area and per length of row, of the needle thread alone or of two threads. */
 function consumed(two: boolean): Record<string, string> {
@@ -180,16 +188,17 @@ export const stitchRules = {
   },
   arealFraction: {
     title: 'Areal fraction of thread through the thickness',
-    each: { c_f: 'N n_n A_fn', c_b: 'N n_n A_bn' },
-    row: 'side of the lock',
-    remark: 'First the side of the needle, then the other where its legs differ; the side with less fibre counts.',
+    formulas: { c_f: 'N n_n A_fn', c_b: 'N n_n A_bn' },
     ...geometry,
   },
   arealFractionOfTwo: {
     title: 'Areal fraction of two threads through the thickness',
-    each: { c_f: 'N*(n_n A_fn + n_u A_fu)', c_b: 'N*(n_n A_bn + n_u A_bu)' },
-    row: 'side of the lock',
-    remark: 'First the side of the needle, then the other where its legs differ; the side with less fibre counts.',
+    formulas: { c_f: 'N*(n_n A_fn + n_u A_fu)', c_b: 'N*(n_n A_bn + n_u A_bu)' },
+    ...geometry,
+  },
+  lesserFraction: {
+    title: 'Areal fraction of thread that counts: the side of the lock with less fibre',
+    formulas: { c_f: 'min(c_f1, c_f2)' },
     ...geometry,
   },
   threadPerStitch: {
@@ -207,7 +216,7 @@ export const stitchRules = {
   threadOfPart: {
     title: 'Thread of the whole part',
     sums: { n_st: 'n_s', n_rows: 'n_R', L_R: 'L_r', L_tn: 'n_s*(a_n m + b_n h_d)' },
-    formulas: { L_nn: '(L_tn + 2 n_rows l_e)*(1 + x_w)', m_n: 'L_nn t_n' },
+    formulas: { L_nn: '(L_tn + 2 n_rows l_e)*(1 + x_w)', m_T: 'L_nn t_n' },
     row: 'rows sewn alike',
     ...geometry,
   },
@@ -223,7 +232,7 @@ export const stitchRules = {
     formulas: {
       L_nn: '(L_tn + 2 n_rows l_e)*(1 + x_w)',
       L_nu: '(L_tu + 2 n_rows l_e)*(1 + x_w)',
-      m_n: 'L_nn t_n + L_nu t_u',
+      m_T: 'L_nn t_n + L_nu t_u',
     },
     row: 'rows sewn alike',
     ...geometry,
@@ -235,8 +244,7 @@ export const stitchRules = {
   },
   needleDiameter: {
     title: 'Diameter of the needle',
-    form: { text: 'd_N = n_N × 0.01 mm', tex: 'd_N = n_N \\times 0.01\\,\\mathrm{mm}' },
-    results: ['d_N'],
+    formulas: { d_N: 'n_N u_N' },
     remark: 'The metric number of a needle is its diameter in hundredths of a millimetre.',
     source: 'common-practice',
   },
@@ -291,10 +299,17 @@ export const stitchRules = {
   },
   nearestOfTwoRows: {
     title: 'Least distance between holes of two rows along an edge',
-    each: { d_r: 'sqrt(o_d^2 + x_d^2)' },
+    each: { o_d: 'o_j - o_i', d_ij: 'sqrt(o_d^2 + x_d^2)' },
     row: 'pair of rows',
     remark:
       'As if the rows ran straight and began level; rows of unlike pitch have holes level with each other somewhere.',
+    ...geometry,
+  },
+  nearestOfPairs: {
+    title: 'Least distance between holes of all pairs of rows',
+    form: { text: 'dr = least dij', tex: 'd_r = \\min d_{ij}' },
+    results: ['d_r'],
+    row: 'pair of rows',
     ...geometry,
   },
   nearestAlongEdge: {

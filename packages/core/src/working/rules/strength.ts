@@ -252,7 +252,11 @@ const turnedStress = (to: { readonly s1: string; readonly s2: string; readonly t
 const first = (name: string, source: Rule['source']) =>
   ({
     title: `First ply to fail by ${name}: the least ratio of all plies`,
-    formulas: { R_fpf: 'R_ply', n_fpf: 'n_ply' },
+    form: {
+      text: 'R_fpf = min R_ply over the judged plies, n_fpf that ply',
+      tex: 'R_{\\mathrm{fpf}} = \\min_{k} R_{\\mathrm{ply},k}',
+    },
+    results: ['R_fpf', 'n_fpf'],
     row: 'judged ply',
     remark: 'A ply that the load never breaks is not in the table.',
     source,

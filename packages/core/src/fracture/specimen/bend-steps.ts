@@ -1,0 +1,74 @@
+import type { Working } from '../../working/index.js';
+import type { Arm, BridgingRow } from '../types.js';
+import { breakingStrain } from './check.js';
+import type { ModelRow, State } from './model.js';
+import { sharpestMoment } from './opening-strain.js';
+import { forceAfter } from './row-law.js';
+
+/** A row that holds: its place and opening, m, its stitches, and their force together, N. */
+export interface HeldRow {
+  readonly position: number;
+  readonly opening: number;
+  readonly penetrations: number;
+  readonly force: number;
+}
+
+/** The rows behind the tip of a state that hold, in order of place. */
+export function heldRows(
+  rows: readonly ModelRow[],
+  given: readonly BridgingRow[],
+  { crackLength, opening, largest }: State,
+): readonly HeldRow[] {
+  return rows
+    .map(({ place: position, law, index }, j): HeldRow => {
+      const [w, m] = [opening[j] as number, largest[j] as number];
+      return { position, opening: w, penetrations: given[index]?.penetrations ?? 1, force: forceAfter(law, w, m) };
+    })
+    .filter(({ position, force }) => position < crackLength && force !== 0);
+}
+
+/** Takes down what each row holds. */
+export function showRowsHold(rows: readonly HeldRow[], working: Working): void {
+  if (rows.length === 0) return;
+  const list = rows.map(({ position: x_r, opening: w_r, penetrations: n_r, force: F_r }) => {
+    return { x_r, w_r, n_r, F_w: F_r / n_r, F_r };
+  });
+  working.step('rowsHold', {}, list);
+}
+
+interface Opened {
+  readonly arms: readonly [Arm, Arm];
+  readonly width: number;
+  readonly rows: readonly BridgingRow[];
+}
+
+/** Takes down the sharpest bend of opened arms in a state, and how near the arm comes to breaking there. */
+export function showSharpestBend(
+  { arms, width: b, rows: given }: Opened,
+  rows: readonly ModelRow[],
+  state: State,
+  working: Working,
+  rowsToo = true,
+): void {
+  const share = (arm: Arm): number => arm.thickness / arm.bendingStiffness / breakingStrain(arm);
+  const arm = share(arms[1]) > share(arms[0]) ? arms[1] : arms[0];
+  const eps_f = breakingStrain(arm);
+  if (!Number.isFinite(eps_f)) return;
+  const { place: x_m, moment } = sharpestMoment(state, rows);
+  const { load: P, crackLength: a } = state;
+  const [h_w, D_w] = [arm.thickness, arm.bendingStiffness];
+  const M_b = Math.abs(moment) / b;
+  const eps_m = (M_b * h_w) / (2 * D_w);
+  const held = heldRows(rows, given, state);
+  if (rowsToo) showRowsHold(held, working);
+  const before = held
+    .filter(({ position }) => position < x_m)
+    .map(({ position: x_r, force: F_r }) => ({ x_r, F_r, M_k: F_r * (x_m - x_r) }));
+  const bend = { a, P, b, x_m, h_w, D_w };
+  if (before.length === 0) working.step('armBends', { ...bend, M_b, eps_m });
+  else {
+    const M_k = before.reduce((sum, row) => sum + row.M_k, 0);
+    working.step('armBendsBetweenRows', { ...bend, M_k, M_b, eps_m }, before);
+  }
+  working.step('armShare', { eps_m, eps_f, x_a: eps_m / eps_f });
+}
