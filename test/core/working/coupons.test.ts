@@ -50,7 +50,12 @@ const coupons: readonly (readonly [string, Coupon, readonly RuleName[]])[] = [
   ['arms that break', couponOf('dcb', strong, 4), ['rowsHold', 'armBends', 'armShare', 'nextToGive', 'armBreaks']],
   ['unlike arms', couponOf('dcb', light, 3, {}, { arms: [thicker, armOfPlies(6)] }), ['openingPair', 'readMean']],
   ['a plain end-notched flexure', couponOf('enf', undefined, 5), ['slidingPair', 'slidingLoad', 'slidingRows']],
-  ['a stitched end-notched flexure', couponOf('enf', light, 5), ['toughnessAdded', 'lawAlongPath']],
+  [
+    'a stitched end-notched flexure',
+    couponOf('enf', light, 5),
+    ['toughnessAdded', 'lawAlongPath', 'rowsHold', 'slidingBends'],
+  ],
+  ['one with a short crack', couponOf('enf', undefined, 5, {}, { crackLength: 0.02 }), ['slidingBendsInBond']],
   ['one with two loads', couponOf('enf', undefined, 5, {}, { loadSpan: 0.04, friction: 0.2 }), ['slidingRows']],
   ['a plain peel', couponOf('peel', undefined, 1), ['peelLoad', 'peelRows', 'peelFrontRows', 'areaRows']],
   [

@@ -101,9 +101,28 @@ const usedElsewhere: Readonly<Record<string, readonly RuleName[]>> = {
     'bondBelowLikeliest',
     'bondAboveLikeliest',
     'armBendsBetweenRows',
+    'slidingBendsInBond',
     'peelUnlikeRows',
   ],
 };
+
+describe('a symbol', () => {
+  it('means one thing in all rules', async () => {
+    const folder = new URL('../../../packages/core/src/working/rules/', import.meta.url);
+    const tables = await Promise.all(
+      readdirSync(folder).map(async (file) => {
+        const found = (await import(/* @vite-ignore */ new URL(file, folder).href)) as Record<string, object>;
+        return Object.entries(found).filter(([name]) => name.endsWith('Symbols'));
+      }),
+    );
+    const meanings = new Map<string, Set<string>>();
+    for (const [symbol, meaning] of tables.flat().flatMap(([, table]) => Object.entries(table))) {
+      meanings.set(symbol, (meanings.get(symbol) ?? new Set()).add(JSON.stringify(meaning)));
+    }
+    expect(meanings.size).toBeGreaterThan(100);
+    expect([...meanings].filter(([, all]) => all.size > 1)).toEqual([]);
+  });
+});
 
 describe('the rules', () => {
   const all = Object.entries(rules);

@@ -63,6 +63,8 @@ export interface StitchingModel {
   readonly title?: string;
   readonly note?: string;
   readonly laminate?: string;
+  /** Of the dry stack, where its thickness follows from it. */
+  readonly dryFibreVolumeFraction?: number;
   readonly plan: StitchPlan;
   readonly summary: StitchSummary;
   readonly bridging: StitchBridgingModel;

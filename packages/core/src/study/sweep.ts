@@ -53,6 +53,10 @@ export function sweep(inputs: DesignInputs, variations: readonly Variation[], qu
   const first = points[0];
   // A path that is nowhere, a value that nothing takes: no table of the same complaint.
   if (first?.problems !== undefined && points.every(({ values }) => values === undefined)) {
+    // A quantity that the design as written has not is not the fault of any point.
+    const asWritten = evaluateVariant(inputs, [], { quantities, targets: false });
+    const unknown = 'problems' in asWritten ? asWritten.problems.filter(({ code }) => code === 'unknown-name') : [];
+    if (unknown.length > 0) throw new SelvageError(unknown);
     const tried = first.inputs.map((value, i) => `${variations[i]?.path} = ${value}`).join(', ');
     throw new SelvageError(
       first.problems.map((problem) => ({ ...problem, message: `${problem.message} (tried ${tried})` })),

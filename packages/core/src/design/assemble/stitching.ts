@@ -127,7 +127,7 @@ function edgeRowLength(entry: StitchingEntry, offset: number, path: Path): numbe
 }
 
 /** A core is as thick dry as it is cured. */
-const coreThickness = ({ laminate }: LaminateModel): number =>
+export const coreThickness = ({ laminate }: LaminateModel): number =>
   laminate.plies.reduce((sum, ply) => sum + (ply.core === true ? ply.thickness : 0), 0);
 
 /** Thickness of the dry stack: measured, or from the fibres at the dry fibre fraction and the cores, or as cured. */
@@ -135,12 +135,13 @@ function dryThickness(
   entry: StitchingEntry,
   laminate: LaminateModel | undefined,
   path: Path,
-): { thickness: number; notes: Note[] } {
+): { thickness: number; fibreFraction?: number; notes: Note[] } {
   if (entry.dryThickness !== undefined) return { thickness: entry.dryThickness, notes: [] };
   const stack = needed(laminate, 'laminate', 'the laminate that is stitched, or `dryThickness`', path);
   const solid = stack.solidFibreThickness;
-  if (entry.dryFibreVolumeFraction !== undefined && solid !== undefined)
-    return { thickness: solid / entry.dryFibreVolumeFraction + coreThickness(stack), notes: [] };
+  const { dryFibreVolumeFraction: fibreFraction } = entry;
+  if (fibreFraction !== undefined && solid !== undefined)
+    return { thickness: solid / fibreFraction + coreThickness(stack), fibreFraction, notes: [] };
   const why = solid === undefined ? 'a ply without fibre volume fraction is in it' : 'no dry fibre fraction given';
   const text = `thread lengths are for the cured thickness of laminate ${stack.name} (${why}); the dry stack is thicker and takes more thread`;
   return { thickness: stack.laminate.thickness, notes: [{ level: 'assumption', text }] };
@@ -198,6 +199,7 @@ export function assembleStitching(
       const summary = stitchSummary(plan);
       return {
         ...defined({ name, title: entry.title, note: entry.note, laminate: entry.laminate }),
+        ...defined({ dryFibreVolumeFraction: dry.fibreFraction }),
         plan,
         bridging,
         summary: { ...summary, notes: [...dry.notes, ...summary.notes] },

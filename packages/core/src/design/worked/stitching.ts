@@ -10,6 +10,7 @@ import {
   toughness,
 } from '../../stitch/index.js';
 import type { Working } from '../../working/index.js';
+import { coreThickness } from '../assemble/stitching.js';
 import { penetrationOf } from '../assemble/penetration.js';
 import type { LaminateModel, Model, StitchingModel } from '../model.js';
 import { growthOf } from '../results/stitch-growth.js';
@@ -18,8 +19,10 @@ import { stitchPrice } from '../results/stitch-price.js';
 
 /** Takes down the geometry of a stitch plan, what one stitch holds and what it adds to toughness: the calls of the results, without their ranges. */
 export function stitchingSteps(model: StitchingModel, { laminates }: Model, working: Working): void {
-  stitchSummary(model.plan, working);
   const laminate = laminates.find(({ name }) => name === model.laminate);
+  showDryStack(model, laminate, working);
+  const { notes } = stitchSummary(model.plan, working);
+  working.notes(model.summary.notes.filter(({ text }) => !notes.some((one) => one.text === text)));
   if (laminate === undefined) return;
   const computed = lawSteps(model, laminate, working);
   const { measured } = model.bridging;
@@ -39,6 +42,17 @@ export function stitchingSteps(model: StitchingModel, { laminates }: Model, work
     inPlane.step('crowdingOfBoth', { k_p1, k_p2, k_pm });
 }
 
+/** Takes down how thick the dry stack is where that follows from its fibres. */
+function showDryStack(
+  { plan, dryFibreVolumeFraction: V_dry }: StitchingModel,
+  laminate: LaminateModel | undefined,
+  working: Working,
+): void {
+  const t_solid = laminate?.solidFibreThickness;
+  if (laminate === undefined || V_dry === undefined || t_solid === undefined) return;
+  working.step('dryStack', { t_solid, V_dry, t_core: coreThickness(laminate), h_d: plan.dryThickness });
+}
+
 /** The law of one stitch against a crack at mid-plane that opens, and that slides; that of opening, where the design says what it takes. */
 function lawSteps(model: StitchingModel, laminate: LaminateModel, working: Working): BridgingLaw | undefined {
   if (missingForLaw(model, laminate).length > 0) return undefined;
@@ -48,7 +62,9 @@ function lawSteps(model: StitchingModel, laminate: LaminateModel, working: Worki
   const { model: sides } = bridgingModel(penetration, stitch);
   stitch.notes(uniqueNotes([...bridgingLaw(penetration).notes, ...threadCautions(model)]));
   showGivingWay(sides, stitch);
-  const opening = lawOf(sides, legAngle > 0 ? { angle: legAngle } : undefined, [], working.part('opening'));
-  lawOf(sides, { angle: 90 }, [], working.part('sliding'));
+  const [open, slid] = [working.part('opening'), working.part('sliding')];
+  const opening = lawOf(sides, legAngle > 0 ? { angle: legAngle } : undefined, [], open);
+  open.notes(opening.notes);
+  slid.notes(lawOf(sides, { angle: 90 }, [], slid).notes);
   return opening;
 }

@@ -4,12 +4,8 @@ import type { Reading } from './reading.js';
 import type { Coupon } from './types.js';
 
 /** Assumptions of a prediction that hold whatever comes out. */
-export function couponNotes(
-  { specimen, stitching, bondToughnessRange }: Coupon,
-  samples: number,
-  rows: number,
-): readonly Note[] {
-  const notes: Note[] = [];
+export function couponNotes(coupon: Coupon, samples: number, rows: number): readonly Note[] {
+  const { stitching, bondToughnessRange } = coupon;
   const bond = bondToughnessRange === undefined ? 'scatter of the bond from panel to panel' : 'the range of the bond';
   const stitch =
     stitching === undefined
@@ -17,11 +13,17 @@ export function couponNotes(
       : stitching.measured === undefined
         ? 'parameters of the stitch, '
         : 'stitch as measured, ';
-  notes.push({
+  const ranges: Note = {
     level: 'assumption',
     text: `Ranges hold nine in ten of ${samples} samples: ${stitch}${bond}, strength and stiffness of the arms (common practice). The error of the model itself is not in them.`,
     source: 'common-practice',
-  });
+  };
+  return [ranges, ...couponWarnings(coupon, rows)];
+}
+
+/** What to mind of a coupon with this many rows, besides the ranges. */
+export function couponWarnings({ specimen, stitching }: Coupon, rows: number): readonly Note[] {
+  const notes: Note[] = [];
   if (stitching !== undefined && rows === 0) {
     notes.push({
       level: 'warning',

@@ -3,6 +3,7 @@ import { showArmBreaks } from '../../stitch/index.js';
 import type { Working } from '../../working/index.js';
 import type { PulledCoupon } from './anchors.js';
 import { bearsOn } from './calibrate.js';
+import { couponWarnings, distantRowsNote } from './coupon-notes.js';
 import { patternMet, stitchedGrowth } from './coupon-rows.js';
 import { type Middle, simulateMiddle } from './foretell.js';
 import { type CouponTests, knownOf } from './known.js';
@@ -26,8 +27,10 @@ export function showCoupon(coupon: Coupon, working: Working, tests: CouponTests 
   else if (coupon.stitching !== undefined && coupon.stitching.measured === undefined)
     showMedians(middle, coupon.stitching.penetration, working.part('stitch'));
   working.notes([known?.calibrated === true ? atMiddleOfTests : atMiddle, ...(known?.notes ?? [])]);
-  if (coupon.specimen.kind === 'wedge') splitCoupon(sampledCoupon(coupon as WedgeCoupon, middle), working);
-  else showSteady(simulateMiddle(coupon as PulledCoupon, middle, working), working.part('steady'));
+  if (coupon.specimen.kind === 'wedge') {
+    const { rows } = splitCoupon(sampledCoupon(coupon as WedgeCoupon, middle), working);
+    working.notes(couponWarnings(coupon, rows.length));
+  } else showSteady(simulateMiddle(coupon as PulledCoupon, middle, working), working.part('steady'));
 }
 
 const atMiddle: Note = {
@@ -98,5 +101,6 @@ function showSteady({ coupon, law, rows, result, reading }: Middle, working: Wor
   const apart = couponDiscreteness(found, stitching);
   const { spacing: s_r } = patternMet(stitching);
   if (apart === undefined || s_r === undefined || found.bridgingLength === undefined) return;
+  working.notes(distantRowsNote(apart, reading, found));
   working.step('rowsApart', { s_r, l_b: found.bridgingLength, r_s: apart.ratio });
 }

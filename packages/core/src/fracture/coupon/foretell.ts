@@ -3,9 +3,10 @@ import type { Working } from '../../working/index.js';
 import type { BridgingRow, SpecimenResult } from '../types.js';
 import { type AnchoredValue, anchoredModel, isFollowed } from './anchored-model.js';
 import { type PulledCoupon, simulateDraw, simulateStrata } from './anchors.js';
+import { couponWarnings } from './coupon-notes.js';
 import { couponLaw, couponRows } from './coupon-rows.js';
 import { pullCoupon } from './pull-coupon.js';
-import { type Reading, readToughness } from './reading.js';
+import { type Reading, readingNote, readToughness } from './reading.js';
 import { type FastSample, fastSamples, sampledCoupon } from './sample-coupon.js';
 import { type Draw, middleOfPriors } from './samples.js';
 
@@ -50,6 +51,7 @@ export function simulateMiddle(coupon: PulledCoupon, middle: Draw, working?: Wor
   const result = pullCoupon(specimen, rows, working);
   const [sample] = fastSamples(coupon, rows, [middle]) as [FastSample];
   const reading = readToughness(result, rows.length > 0, working?.part('reading'));
+  working?.notes([...couponWarnings(coupon, rows.length), readingNote(reading)]);
   return { coupon: drawn, ...(law && { law }), rows, result, reading, sample };
 }
 

@@ -17,11 +17,11 @@ export function showMedians(middle: Draw, penetration: PenetrationInput, working
   for (const name of names) {
     if (penetration.parameters?.[name] !== undefined) continue;
     if (penetration.bends !== 'yielding' && ofYieldingBends.includes(name)) continue;
-    const { value: x_k, low: x_l, high: x_h, distribution } = bridgingPriors[name];
+    const { value: x_mode, low: x_l, high: x_h, distribution } = bridgingPriors[name];
     const x_M = taken[name];
     // Of a lognormal prior the median is its value.
-    if (distribution !== 'triangular' || x_M === undefined || Math.abs(x_M - x_k) < 1e-9 * x_h) continue;
-    const below = (x_h - x_l) / 2 < x_k - x_l;
-    working.part(name).step(below ? 'medianBelowLikeliest' : 'medianAboveLikeliest', { x_l, x_k, x_h, x_M });
+    if (distribution !== 'triangular' || x_M === undefined || Math.abs(x_M - x_mode) < 1e-9 * x_h) continue;
+    const below = (x_h - x_l) / 2 < x_mode - x_l;
+    working.part(name).step(below ? 'medianBelowLikeliest' : 'medianAboveLikeliest', { x_l, x_mode, x_h, x_M });
   }
 }

@@ -1,9 +1,12 @@
 import type { Working } from '../../working/index.js';
 import type { Arm, BridgingRow } from '../types.js';
+import { type Bending, momentAt } from './bending.js';
 import { breakingStrain } from './check.js';
 import type { ModelRow, State } from './model.js';
 import { sharpestMoment } from './opening-strain.js';
 import { forceAfter } from './row-law.js';
+import type { SlidingPair } from './sliding-pair.js';
+import type { SharpestBend } from './sliding-strain.js';
 
 /** A row that holds: its place and opening, m, its stitches, and their force together, N. */
 export interface HeldRow {
@@ -69,6 +72,34 @@ export function showSharpestBend(
   else {
     const M_k = before.reduce((sum, row) => sum + row.M_k, 0);
     working.step('armBendsBetweenRows', { ...bend, M_k, M_b, eps_m }, before);
+  }
+  working.step('armShare', { eps_m, eps_f, x_a: eps_m / eps_f });
+}
+
+/** Takes down the sharpest bend of arms that slide on each other, behind the tip or in the bond, and how near the arm comes to breaking there. */
+export function showSlidingBend(
+  { arms, width: b }: Pick<Opened, 'arms' | 'width'>,
+  { H: H_p, D: D_u, bonded: D_b }: SlidingPair,
+  bending: Bending,
+  { load: P, crackLength: a }: State,
+  { place: x_m, force: N_row, arm: i, bonded }: SharpestBend,
+  working: Working,
+): void {
+  const [arm, other] = i === 0 ? arms : [arms[1], arms[0]];
+  const eps_f = breakingStrain(arm);
+  if (!Number.isFinite(eps_f)) return;
+  const m_x = momentAt(bending, x_m);
+  const place = { a, P, b, x_m, x_P: bending.loads[0]?.place ?? 0, m_x, h_w: arm.thickness };
+  let eps_m: number;
+  if (bonded) {
+    const [A_w, A_o] = [arm.axialStiffness, other.axialStiffness];
+    const x_o = H_p * (A_o / (A_w + A_o)) + arm.thickness / 2;
+    eps_m = ((P * m_x) / (D_b * b)) * x_o;
+    working.step('slidingBendsInBond', { ...place, H_p, A_w, A_o, D_b, x_o, eps_m });
+  } else {
+    const A_w = arm.axialStiffness;
+    eps_m = (Math.abs(P * m_x - H_p * N_row) * arm.thickness) / (2 * D_u * b) + N_row / (A_w * b);
+    working.step('slidingBends', { ...place, H_p, N_row, D_u, A_w, eps_m });
   }
   working.step('armShare', { eps_m, eps_f, x_a: eps_m / eps_f });
 }

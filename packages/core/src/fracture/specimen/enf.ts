@@ -3,6 +3,7 @@ import { inMillimetres, requirePositive } from '../../stitch/index.js';
 import type { Working } from '../../working/index.js';
 import type { SpecimenResult } from '../types.js';
 import { slidingRelease, tipMoment } from './beam-toughness.js';
+import { heldRows, showRowsHold, showSlidingBend } from './bend-steps.js';
 import type { Bending } from './bending.js';
 import { checkArms, modelRows, requireFriction, requireInside } from './check.js';
 import { bendingNote } from './large-displacement.js';
@@ -77,13 +78,14 @@ export function simulateEnf(specimen: EnfSpecimen, working?: Working): SpecimenR
   checkRowsMet(rows, plan.longest, specimen.mostRows ?? mostRowsOf.enf);
   const upperShare = arms[0].bendingStiffness / pair.D;
   const places = rows.map(({ place }) => place);
+  const { sharpest, ...strain } = slidingStrain(specimen, pair, bending, rows);
   const model: Model = {
     chain: slidingChain({ pair, width, length, bending, rows: places, friction, upperShare }),
     rows,
     tipLimit: Math.sqrt((2 * bondToughness) / pair.k),
     bondWork: bondToughness * width,
     longest: plan.longest,
-    ...slidingStrain(specimen, pair, bending, rows),
+    ...strain,
   };
   if (working !== undefined) showSlidingPair(arms, pair, working);
   if (working !== undefined) showSlidingStart({ pair, bending, width, crackLength, bondToughness }, working);
@@ -101,8 +103,8 @@ export function simulateEnf(specimen: EnfSpecimen, working?: Working): SpecimenR
       },
     },
     showBend: (state, into) => {
-      const [eps_m, eps_f] = [model.strain(state), model.strainLimit];
-      into.step('armShare', { eps_m, eps_f, x_a: eps_m / eps_f });
+      showRowsHold(heldRows(rows, specimen.rows, state), into);
+      showSlidingBend(specimen, pair, bending, state, sharpest(state), into);
     },
     readable: (a) => loads.every(({ place }) => a >= place || place - a >= readFrom / pair.decay),
     straight: { of: () => span, note: bendingNote },

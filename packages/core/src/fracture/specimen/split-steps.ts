@@ -1,7 +1,7 @@
 import type { Working } from '../../working/index.js';
 import type { Arm } from '../types.js';
-import { type HeldRow, showRowsHold } from './bend-steps.js';
 import { openingCompliance, openingRelease } from './beam-toughness.js';
+import { type HeldRow, showRowsHold } from './bend-steps.js';
 import type { State } from './model.js';
 import { bedStiffness, rootLength } from './opening-pair.js';
 

@@ -71,7 +71,7 @@ math{font-family:"Cambria Math","STIX Two Math","Latin Modern Math","DejaVu Math
 .formula .spelt,.or-text>:last-child{font-size:.9rem;line-height:1.5}
 .or-text>:last-child{display:none}
 @media (max-width:60rem){.or-text.sheet>:first-child{display:none}.or-text.sheet>:last-child{display:inline}}
-@media print{.or-text.sheet>:first-child{display:none}.or-text.sheet>:last-child{display:inline}}
+@media print{.switch{display:none}.step h3,.step .of{break-after:avoid}.formula{break-inside:avoid}.or-text.sheet>:first-child{display:none}.or-text.sheet>:last-child{display:inline}}
 @media screen and (max-width:36rem){math{font-size:.85rem}.matrix math{font-size:.68rem}.formula .math>div{line-height:1.6}.formula .math>div+div{padding-left:1rem}
 .or-text>:first-child{display:none}.or-text>:last-child{display:inline}}
 body:has(#plain-formulas:checked) .formula .math{display:none}

@@ -44,6 +44,8 @@ export const stitchSymbols = {
   c_f2: { kind: 'fraction', meaning: 'areal fraction of the fibre of the thread between the lock and the other side' },
   c_b: { kind: 'fraction', meaning: 'areal fraction of the thread with its gaps' },
   h_d: { kind: 'length', meaning: 'thickness of the dry stack under the presser foot' },
+  V_dry: { kind: 'fraction', meaning: 'share of fibre in the dry stack' },
+  t_core: { kind: 'length', meaning: 'thickness of the cores in the stack' },
   a_n: { kind: 'number', meaning: 'runs of the needle thread on the faces per stitch' },
   b_n: { kind: 'number', meaning: 'passes of the needle thread through the stack per stitch' },
   a_u: { kind: 'number', meaning: 'runs of the second thread on the faces per stitch' },
@@ -130,6 +132,9 @@ const section = (thread: 'n' | 'u'): Record<string, string> => ({
   [`d_${thread}`]: `sqrt(4 A_b${thread} / pi)`,
 });
 
+const counted =
+  'Stitches and rows of a field are counted: the places of the pattern that lie in it, by their coordinates.';
+
 export const stitchRules = {
   densityOfRows: {
     title: 'How densely straight rows are sewn',
@@ -201,6 +206,11 @@ export const stitchRules = {
     formulas: { c_f: 'min(c_f1, c_f2)' },
     ...geometry,
   },
+  dryStack: {
+    title: 'Thickness of the dry stack under the presser foot',
+    formulas: { h_d: 't_solid / V_dry + t_core' },
+    ...geometry,
+  },
   threadPerStitch: {
     title: 'Thread that the stitches take up',
     formulas: consumed(false),
@@ -218,6 +228,7 @@ export const stitchRules = {
     sums: { n_st: 'n_s', n_rows: 'n_R', L_R: 'L_r', L_tn: 'n_s*(a_n m + b_n h_d)' },
     formulas: { L_nn: '(L_tn + 2 n_rows l_e)*(1 + x_w)', m_T: 'L_nn t_n' },
     row: 'rows sewn alike',
+    remark: counted,
     ...geometry,
   },
   threadsOfPart: {
@@ -235,6 +246,7 @@ export const stitchRules = {
       m_T: 'L_nn t_n + L_nu t_u',
     },
     row: 'rows sewn alike',
+    remark: counted,
     ...geometry,
   },
   sewingTime: {
@@ -325,7 +337,8 @@ export const stitchRules = {
   holesPerFront: {
     title: 'Stitches that a straight front meets at once',
     formulas: { n_f: 'N s_f' },
-    remark: 'Lines of holes at their mean distance; a mean over the lines.',
+    remark:
+      'The lines are the places of the holes seen along the front, those of one repeat of the pattern; at their mean distance. A mean over the lines.',
     ...geometry,
   },
 } as const satisfies Record<string, Rule>;
