@@ -7,6 +7,15 @@ import { codesOf, expectClose, problemsOf } from './phases.js';
 const given = { E1: 181e9, E2: 10.3e9, G12: 7.17e9, nu12: 0.28, thickness: 0.125e-3 };
 
 describe('a ply given directly', () => {
+  it('warns of moduli that were meant in GPa, once', () => {
+    const soft = ply({ E1: 140, E2: 9.5, G12: 5, nu12: 0.3, thickness: 0.2e-3 });
+    expect(soft.notes).toEqual([
+      expect.objectContaining({ level: 'warning', text: expect.stringContaining('E1 = 140 Pa') }),
+    ]);
+    expect(ply(soft).notes).toHaveLength(1);
+    expect(ply({ ...soft, E1: 140e9, E2: 9.5e9, G12: 5e9, notes: [] }).notes).toEqual([]);
+  });
+
   it('lies at angle 0 under the name ply and keeps what it was given', () => {
     expect(ply(given)).toEqual({ ...given, name: 'ply', angle: 0, notes: [], sources: [] });
     const full = {

@@ -1,7 +1,7 @@
 import type { Problem } from '../problem/index.js';
-import type { Note, SourceKey } from '../provenance/index.js';
+import { type Note, type SourceKey, uniqueNotes } from '../provenance/index.js';
 import { admissibility } from './admissibility.js';
-import { demand, finite, positive, within } from './check.js';
+import { demand, finite, positive, shown, within } from './check.js';
 import type { Ply, Strengths } from './types.js';
 
 /** What `ply` is given: the constants and the thickness; the rest may be left out. */
@@ -47,8 +47,17 @@ function* faults(given: PlyProperties): Generator<Problem | undefined> {
 export function ply(properties: PlyProperties): Ply {
   demand(...faults(properties));
   const { name = 'ply', angle = 0, notes = [], sources = [], ...rest } = properties;
-  return { name, angle, ...rest, notes, sources };
+  const soft = rest.E1 < softest ? [softNote(name, rest.E1)] : [];
+  return { name, angle, ...rest, notes: uniqueNotes([...notes, ...soft]), sources };
 }
+
+/** Pa: a gel has more, so a modulus below was meant in GPa or MPa. */
+const softest = 1e4;
+
+const softNote = (name: string, E1: number): Note => ({
+  level: 'warning',
+  text: `${name}: E1 = ${shown(E1)} Pa is softer than a gel; moduli are in Pa, lengths in m`,
+});
 
 /** Mass per area of a ply, density times thickness, kg/m^2; undefined when its density is not known. */
 export function arealMass(ply: Pick<Ply, 'density' | 'thickness'>): number | undefined {

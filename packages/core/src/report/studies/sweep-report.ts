@@ -67,10 +67,11 @@ function figureOf(sweep: Sweep, index: number, units: UnitSystem): Block[] {
     return list.length === 0 ? [] : [{ label, points: list, marks: list.length < 30 }];
   });
   if (series.length === 0) return [];
+  const shown = step === 1 ? '' : `, for ${series.length} of the ${rows.length} values of ${outer.path}`;
   return [
     chartFigure({
       id: `sweep-${slug(quantity.path)}`,
-      title: `${quantity.path} over ${along.path}`,
+      title: `${quantity.path} over ${along.path}${shown}`,
       x: { label: unit === '' ? along.path : `${along.path}, ${unit}`, kind: 'number' },
       y: { label: quantity.path, kind: quantity.kind },
       series,
