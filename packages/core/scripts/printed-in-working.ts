@@ -1,7 +1,7 @@
 import { assemble, readDesign, workedSteps } from '../src/design/index.js';
 import { exampleDesign, exampleIds, exampleOf, whyNoDesign } from '../src/examples/index.js';
 import { kinds, parseUnit, toSI } from '../src/quantity/index.js';
-import { type RecordedStep, type RuleName, rules, symbols } from '../src/working/index.js';
+import { keyOf, type RecordedStep, type RuleName, resultsOf, symbols } from '../src/working/index.js';
 
 /** A printed value of an example and the results in the working of its design that are that number, to the tolerance of the print. */
 export interface PrintedInWorking {
@@ -14,13 +14,10 @@ const fewestDigits = 3;
 
 const digitsOf = (printed: string): number => printed.replace(/e.*$/, '').replace(/\D/g, '').replace(/^0+/, '').length;
 
-const resultsOf = ({ rule, values, rows = [] }: RecordedStep): [symbol: string, value: number][] => {
-  const { formulas = {}, sums = {}, results = [] } = rules[rule];
-  const names = [...Object.keys(formulas), ...Object.keys(sums), ...results];
-  return [values, ...rows].flatMap((numbers) =>
-    names.map((name): [string, number] => [name, numbers[name] ?? Number.NaN]),
+const numbersOf = ({ rule, values, rows = [] }: RecordedStep): [symbol: string, value: number][] =>
+  [values, ...rows].flatMap((numbers) =>
+    resultsOf(rule).map((name): [string, number] => [name, numbers[name] ?? Number.NaN]),
   );
-};
 
 const dimensionOf = (unit: string): string => parseUnit(unit)?.dimension ?? '';
 
@@ -33,11 +30,11 @@ export function printedInWorking(id: string): PrintedInWorking[] {
     const [target, room] = [toSI(value, unit), Math.abs(toSI(tolerance, unit))];
     const dimension = dimensionOf(unit);
     const found = steps.flatMap((step) =>
-      resultsOf(step).flatMap(([symbol, result]) => {
+      numbersOf(step).flatMap(([symbol, result]) => {
         const kind = kinds[symbols[symbol]?.kind ?? 'number'];
         const same = dimensionOf(kind.si) === dimension && Math.abs(result - target) <= room * (1 + 1e-9);
         const chance = target === 0 || (dimension === '' && digitsOf(printed) < fewestDigits);
-        return same && !chance ? [{ rule: step.rule, quantity: `${step.part.join('.')}.${symbol}` }] : [];
+        return same && !chance ? [{ rule: step.rule, quantity: keyOf(step.part, symbol) }] : [];
       }),
     );
     return { key, found };

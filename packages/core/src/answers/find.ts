@@ -1,5 +1,6 @@
 import { symbolText } from '../expression/index.js';
 import { nearest, type Problem } from '../problem/index.js';
+import { holderOf } from '../working/index.js';
 import type { Quantity } from './quantities.js';
 
 /** The quantity that a name means, or what is wrong with the name. */
@@ -15,7 +16,6 @@ const inWorking = (name: string): string =>
   name.replace(/\.inPlane\.(\w+)$/, '.$1').replace(/\.flexural\.(\w+)$/, '.$1b');
 
 /** The laminate, load or other entry that a quantity belongs to. */
-const holderOf = ({ part }: Quantity): string => part.slice(0, 2).join('.');
 
 /** A symbol as it is compared with what a student writes: raised and lowered digits as plain ones, one kind of bar, no joints. */
 const plain = (symbol: string): string =>

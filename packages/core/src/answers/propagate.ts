@@ -1,7 +1,6 @@
-import { type RecordedStep, type RuleName, rules, type StepValues } from '../working/index.js';
+import { keyOf, type RecordedStep, type RuleName, resultsOf, rules, type StepValues } from '../working/index.js';
 import { evaluate } from './evaluate.js';
 import { invertedStiffness } from './inverse.js';
-import { keyOf, resultsOf } from './quantities.js';
 import { reachOf } from './reach.js';
 
 /** A working in which something is taken otherwise: formulas, inputs, the rows of a sum. */

@@ -1,5 +1,5 @@
 import type { KindName } from '../quantity/index.js';
-import { type RecordedStep, rules, symbols } from '../working/index.js';
+import { keyOf, type RecordedStep, resultsOf, rules, symbols } from '../working/index.js';
 
 /** A number of the working, by the name that an answer has for it. */
 export interface Quantity {
@@ -15,14 +15,6 @@ export interface Quantity {
   /** Computed here, not only used. */
   readonly computed: boolean;
 }
-
-/** What a rule computes, by symbols. */
-export const resultsOf = (rule: RecordedStep['rule']): readonly string[] => {
-  const { formulas, sums, results } = rules[rule];
-  return [...Object.keys(formulas ?? {}), ...Object.keys(sums ?? {}), ...(results ?? [])];
-};
-
-export const keyOf = (part: readonly string[], symbol: string): string => [...part, symbol].join('.');
 
 /** Every number of a working by its key. Where one symbol of a part is used and computed, it is what was computed. */
 export function quantitiesOf(steps: readonly RecordedStep[]): ReadonlyMap<string, Quantity> {

@@ -1,6 +1,6 @@
 import { type Model, workedSteps } from '../design/index.js';
 import { SelvageError } from '../problem/index.js';
-import type { RecordedStep } from '../working/index.js';
+import { holderOf, type RecordedStep } from '../working/index.js';
 import { propagate } from './propagate.js';
 import { type Quantity, quantitiesOf } from './quantities.js';
 import { reportNumber } from './report-number.js';
@@ -15,7 +15,6 @@ const laminateOf = (model: Model, { part: [section, name] }: Pick<Quantity, 'par
       : undefined;
 
 /** The laminate or load that a number belongs to. */
-const holderOf = ({ part: [section = '', name = ''] }: Pick<Quantity, 'part'>): string => `${section}.${name}`;
 
 /** One laminate of a model, and the load that a number belongs to: what a slip needs to reach it. */
 function onlyFor(model: Model, laminate: string, { part: [section, name] }: Quantity): Model {

@@ -1,4 +1,5 @@
 import type { KindName } from '../quantity/index.js';
+import { holderOf } from '../working/index.js';
 import type { Quantity } from './quantities.js';
 
 /** Below this share of the size of its neighbours a number is as good as zero. */
@@ -12,8 +13,6 @@ const kindScale: Partial<Record<KindName, { readonly of: KindName; readonly powe
   couplingCompliance: { of: 'stretchCompliance', power: -1 },
 };
 
-const ofHolder = ({ part }: Quantity): string => part.slice(0, 2).join('.');
-
 /**
  * The size below which a quantity is as good as zero: a ten-millionth of the largest number of its kind in the same laminate or load. A coupling or
  * a curvature can be rounding in all its components, so theirs follows from stiffness or strain and the thickness.
@@ -22,12 +21,12 @@ export function negligibleSizes(quantities: Iterable<Quantity>): (of: Quantity) 
   const largest = new Map<string, number>();
   let thickness = 0;
   for (const one of quantities) {
-    const key = `${ofHolder(one)} ${one.kind}`;
+    const key = `${holderOf(one)} ${one.kind}`;
     largest.set(key, Math.max(largest.get(key) ?? 0, Math.abs(one.value)));
     if (one.symbol === 'h') thickness = Math.max(thickness, one.value);
   }
   return (of) => {
-    const size = (kind: KindName): number => largest.get(`${ofHolder(of)} ${kind}`) ?? 0;
+    const size = (kind: KindName): number => largest.get(`${holderOf(of)} ${kind}`) ?? 0;
     const { of: other, power } = kindScale[of.kind] ?? { of: of.kind, power: 0 };
     const own = of.kind === 'number' ? 1 : size(of.kind);
     return negligible * Math.max(own, size(other) * thickness ** power);

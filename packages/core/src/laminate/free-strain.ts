@@ -67,7 +67,10 @@ export function freeStrain(laminate: Laminate, load: Load, working?: Working): F
   // Below the rounding of its own sum a resultant is zero: a mirrored stack takes up no moment of heat, exactly.
   const hottest = Math.abs(uniform) + (Math.abs(gradient) * laminate.thickness) / 2;
   const largest = (column: 0 | 3): number =>
-    Math.max(...plies.flatMap((_, k) => [...table.subarray(k * ROW + column, k * ROW + column + 3)].map(Math.abs)));
+    table.reduce(
+      (most, value, i) => (i % ROW >= column && i % ROW < column + 3 ? Math.max(most, Math.abs(value)) : most),
+      0,
+    );
   const noise = 2 ** -52 * plies.length * (largest(0) * hottest + largest(3));
   const resultant = (moment: 0 | 1, from: Float64Array = moments, whole = true): Vector3 => {
     const m = (order: number, i: number): number => from[order * ROW + i] ?? 0;

@@ -68,7 +68,6 @@ export {
   discreteness,
   type ToughnessArm,
 } from './toughness/lengths.js';
-export { showArmBreaks } from './toughness/toughness-steps.js';
 export { toughness } from './toughness/toughness.js';
 export {
   type ToughnessInterval,
@@ -76,6 +75,7 @@ export {
   toughnessInterval,
   type ValueRange,
 } from './toughness/toughness-interval.js';
+export { showArmBreaks } from './toughness/toughness-steps.js';
 export type { Toughness, ToughnessInput } from './toughness/toughness-types.js';
 export type {
   CrossingPattern,

@@ -1,3 +1,4 @@
+export { holderOf, keyOf, resultsOf } from './names.js';
 export {
   type Recorded,
   type RecordedNotes,

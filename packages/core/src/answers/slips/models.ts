@@ -1,7 +1,8 @@
 import type { LoadModel, Model } from '../../design/index.js';
 import { type Laminate, laminate } from '../../laminate/index.js';
 import { constantsFromStiffness, type Ply } from '../../material/index.js';
-import { keyOf, type Quantity } from '../quantities.js';
+import { keyOf } from '../../working/index.js';
+import type { Quantity } from '../quantities.js';
 import type { ModelWay, Sheet, Slip, Slipped } from './slip.js';
 
 const digits = 3;

@@ -1,4 +1,5 @@
-import { keyOf, type Quantity } from '../quantities.js';
+import { keyOf } from '../../working/index.js';
+import type { Quantity } from '../quantities.js';
 import type { Sheet, Slip, Slipped } from './slip.js';
 
 const digits = 3;

@@ -10,8 +10,8 @@ import {
   toughness,
 } from '../../stitch/index.js';
 import type { Working } from '../../working/index.js';
-import { coreThickness } from '../assemble/stitching.js';
 import { penetrationOf } from '../assemble/penetration.js';
+import { coreThickness } from '../assemble/stitching.js';
 import type { LaminateModel, Model, StitchingModel } from '../model.js';
 import { growthOf } from '../results/stitch-growth.js';
 import { missingForLaw, missingLaminate, threadCautions } from '../results/stitch-needs.js';

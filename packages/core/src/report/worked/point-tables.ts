@@ -1,11 +1,10 @@
-import { rules } from '../../working/index.js';
+import { resultsOf, rules } from '../../working/index.js';
 import type { Block } from '../blocks.js';
 import { kindOf, symbolText } from '../formula/index.js';
 import { amount, slug, table } from '../sections/build.js';
 import { listed, pointOf, stateWords } from './about.js';
 import type { FoldedStep } from './fold.js';
 import { withoutRounding } from './rounding.js';
-import { resultsOf } from './select.js';
 
 /** The results of the same rule at every height of every ply, as one table for each rule and state of the load. */
 export function pointTables(steps: readonly FoldedStep[], id: string, digits: number): Block[] {
@@ -19,7 +18,7 @@ export function pointTables(steps: readonly FoldedStep[], id: string, digits: nu
     const [first] = those as [FoldedStep, ...FoldedStep[]];
     const { state = '' } = pointOf(first) ?? {};
     const values = withoutRounding(those.map((step) => step.values));
-    const symbols = resultsOf(first);
+    const symbols = resultsOf(first.rule);
     return table(
       `${slug(id)}-${slug(key)}`,
       `${rules[first.rule].title}, at every height${state === '' ? '' : `; ${stateWords(state)}`} (${first.rule})`,

@@ -1,5 +1,5 @@
 import { fail, nearestHint } from '../../problem/index.js';
-import { type RecordedStep, rules } from '../../working/index.js';
+import { holderOf, keyOf, type RecordedStep, resultsOf } from '../../working/index.js';
 
 /** Which steps of a working are shown. */
 export interface WorkingSelection {
@@ -9,12 +9,6 @@ export interface WorkingSelection {
   readonly ply?: number;
   /** Ends with the last step of this rule, or that gives this quantity, in the first laminate, load, plan or coupon that has one. */
   readonly upto?: string;
-}
-
-/** The symbols that a step gives. */
-export function resultsOf({ rule }: Pick<RecordedStep, 'rule'>): readonly string[] {
-  const { formulas = {}, sums = {}, results = [] } = rules[rule];
-  return [...Object.keys(formulas), ...Object.keys(sums), ...results];
 }
 
 /** The number of the ply that a step belongs to. */
@@ -70,13 +64,12 @@ export function selectSteps(
 /** How many steps there are up to the one that is named by its rule, a symbol or a whole quantity: the last of the first part that has it. */
 function endOf(steps: readonly RecordedStep[], upto: string): number {
   const names = (step: RecordedStep): string[] => {
-    const symbols = resultsOf(step);
-    return [step.rule, ...symbols, ...symbols.map((symbol) => `${step.part.join('.')}.${symbol}`)];
+    const symbols = resultsOf(step.rule);
+    return [step.rule, ...symbols, ...symbols.map((symbol) => keyOf(step.part, symbol))];
   };
   const first = steps.find((step) => names(step).includes(upto));
-  const whole = (step: RecordedStep): string => step.part.slice(0, 2).join('.');
   const last = steps.findLastIndex(
-    (step) => first !== undefined && whole(step) === whole(first) && names(step).includes(upto),
+    (step) => first !== undefined && holderOf(step) === holderOf(first) && names(step).includes(upto),
   );
   if (last >= 0) return last + 1;
   return fail({

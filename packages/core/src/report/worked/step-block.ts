@@ -1,7 +1,7 @@
 import { sourceName } from '../../examples/index.js';
 import { bibliography, citation } from '../../material/index.js';
 import { accessInWords } from '../../provenance/index.js';
-import { type Rule, rules, type StepValues } from '../../working/index.js';
+import { type Rule, resultsOf, rules, type StepValues } from '../../working/index.js';
 import type { Block, ResultMatrix, StepBlock } from '../blocks.js';
 import { kindOf } from '../formula/index.js';
 import { slug } from '../sections/build.js';
@@ -9,7 +9,6 @@ import { about } from './about.js';
 import type { FoldedStep } from './fold.js';
 import { withoutRounding } from './rounding.js';
 import { rowTables } from './row-tables.js';
-import { resultsOf } from './select.js';
 
 /** Author, year and place of a rule's source, and how it was reached. */
 function sourceText({ source, where }: Rule): string {
@@ -48,7 +47,7 @@ export function stepBlocks(
     rule: step.rule,
     part: part.join('.'),
     ...(rule.form === undefined ? {} : { form: rule.form }),
-    results: Object.fromEntries(resultsOf(step).map((symbol) => [symbol, values[symbol] ?? Number.NaN])),
+    results: Object.fromEntries(resultsOf(step.rule).map((symbol) => [symbol, values[symbol] ?? Number.NaN])),
     equations: [
       ...(rule.results ?? []).filter((symbol) => !inGrids.has(symbol)).map((symbol) => ({ symbol, values })),
       ...sums

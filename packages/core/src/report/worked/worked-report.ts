@@ -3,7 +3,7 @@ import { checkExample, exampleDesign, exampleOf, rulesShown } from '../../exampl
 import { fail } from '../../problem/index.js';
 import { uniqueNotes, uniqueSources } from '../../provenance/index.js';
 import { kinds, type UnitSystem } from '../../quantity/index.js';
-import { type Recorded, type RecordedStep, rules, symbols } from '../../working/index.js';
+import { holderOf, type Recorded, type RecordedStep, resultsOf, rules, symbols } from '../../working/index.js';
 import type { Block, Report } from '../blocks.js';
 import { exampleBlocks } from '../example-blocks.js';
 import { kindOf, symbolText } from '../formula/index.js';
@@ -13,7 +13,7 @@ import { pointOf } from './about.js';
 import { type FoldedStep, foldSteps } from './fold.js';
 import { leftOut } from './left-out.js';
 import { pointTables } from './point-tables.js';
-import { resultsOf, selectSteps, type WorkingSelection } from './select.js';
+import { selectSteps, type WorkingSelection } from './select.js';
 import { stepBlocks } from './step-block.js';
 
 /** Which steps are shown, and how. */
@@ -75,14 +75,16 @@ function reportOf({ steps: all, notes }: Recorded, model: Model, title: string, 
   };
   const groups = byTop(steps);
   const body = [...groups].flatMap(([top, those]): Block[] => {
-    const about = uniqueNotes(notes.flatMap((one) => (topOf(one) === top ? one.notes : [])));
+    const about = uniqueNotes(notes.flatMap((one) => (holderOf(one) === top ? one.notes : [])));
     return [
       heading(2, headingOf(top), slug(top)),
       ...groupBlocks(top, foldSteps(those), whole, digits, numbered),
       ...(about.length === 0 ? [] : [{ kind: 'notes' as const, notes: about }]),
     ];
   });
-  const cited = notes.flatMap((one) => (groups.has(topOf(one)) ? one.notes : [])).flatMap(({ source }) => source ?? []);
+  const cited = notes
+    .flatMap((one) => (groups.has(holderOf(one)) ? one.notes : []))
+    .flatMap(({ source }) => source ?? []);
   return {
     title,
     subtitle:
@@ -139,13 +141,11 @@ function decidingPly(steps: readonly FoldedStep[], points: readonly FoldedStep[]
   return first?.values.n_fpf ?? points[0]?.numbers[0];
 }
 
-const topOf = ({ part }: { readonly part: readonly string[] }): string => part.slice(0, 2).join('.');
-
 /** Steps by the part of the design that they belong to. */
 function byTop(steps: readonly RecordedStep[]): Map<string, RecordedStep[]> {
   const groups = new Map<string, RecordedStep[]>();
   for (const step of steps) {
-    const top = topOf(step);
+    const top = holderOf(step);
     groups.set(top, [...(groups.get(top) ?? []), step]);
   }
   return groups;
@@ -197,7 +197,7 @@ function stepData(step: RecordedStep): Record<string, unknown> {
     title,
     ...(formulas === undefined ? {} : { formulas }),
     ...(sums === undefined ? {} : { sums }),
-    results: Object.fromEntries(resultsOf(step).map((symbol) => [symbol, values[symbol]])),
+    results: Object.fromEntries(resultsOf(step.rule).map((symbol) => [symbol, values[symbol]])),
     values,
     ...(rows === undefined ? {} : { rows }),
     units: Object.fromEntries(Object.keys(values).map((symbol) => [symbol, kinds[kindOf(symbol)].si])),
